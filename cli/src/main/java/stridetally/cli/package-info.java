@@ -1,0 +1,3 @@
+/** The command line over the core: arguments in, exit codes out. */
+@org.jspecify.annotations.NullMarked
+package stridetally.cli;
