@@ -1,0 +1,23 @@
+package stridetally.measures;
+
+import java.util.Optional;
+import stridetally.units.Amount;
+
+/** Values from low to high, both inclusive, in the measure's unit; an empty end is open. */
+public record Range(Optional<Amount> low, Optional<Amount> high) {
+
+    /** Whether a value lies within. */
+    public boolean holds(Amount value) {
+        return low.map(end -> value.compareTo(end) >= 0).orElse(true)
+                && high.map(end -> value.compareTo(end) <= 0).orElse(true);
+    }
+
+    /** {@code 0 to 200}, {@code at least 0}, {@code at most 300}, {@code any}. */
+    public String text() {
+        if (low.isPresent() && high.isPresent()) {
+            return low.get().text() + " to " + high.get().text();
+        }
+        return low.map(end -> "at least " + end.text())
+                .orElse(high.map(end -> "at most " + end.text()).orElse("any"));
+    }
+}

@@ -1,0 +1,38 @@
+package stridetally.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Everything hand-kept of one logbook, as it was known on a day; the trials are not here. */
+public record Caseload(
+        Settings settings,
+        List<Student> students,
+        List<Goal> goals,
+        List<Benchmark> benchmarks,
+        List<Change> changes,
+        List<ServicePlan> services,
+        List<Visit> visits,
+        List<Body> bodies,
+        List<Remark> remarks) {
+
+    public Caseload {
+        students = List.copyOf(students);
+        goals = List.copyOf(goals);
+        benchmarks = List.copyOf(benchmarks);
+        changes = List.copyOf(changes);
+        services = List.copyOf(services);
+        visits = List.copyOf(visits);
+        bodies = List.copyOf(bodies);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** The student of a code, if the roster has them. */
+    public Optional<Student> student(StudentCode code) {
+        return students.stream().filter(one -> one.code().equals(code)).findFirst();
+    }
+
+    /** The goal of an id. */
+    public Optional<Goal> goal(GoalId id) {
+        return goals.stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+}

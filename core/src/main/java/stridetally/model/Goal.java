@@ -1,0 +1,49 @@
+package stridetally.model;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import stridetally.units.Amount;
+
+/**
+ * A goal: a change in one measure from a measured baseline to a target, by a date. Amounts are in the measure's unit.
+ *
+ * @param statement the goal as written, for people
+ * @param routine where in the child's day it matters
+ * @param help most help a counted try may need; empty = not written: tries up to stand-by count and it cannot be met
+ * @param prompt strongest prompt a counted try may need; empty = any, and shown
+ * @param summary empty = the measure's own
+ * @param places where tries count
+ * @param weight for attainment; empty = not written
+ * @param from first day of this version of the goal; empty = from the baseline
+ * @param follows the goal that this one raises or revises
+ */
+public record Goal(
+        GoalId id,
+        StudentCode student,
+        MeasureId measure,
+        GoalSide side,
+        Protocol protocol,
+        String statement,
+        String routine,
+        Optional<Amount> baseline,
+        Optional<LocalDate> baselineDate,
+        String baselineHow,
+        Optional<Amount> target,
+        Optional<LocalDate> due,
+        Criterion criterion,
+        Optional<Level> help,
+        Optional<Level> prompt,
+        Optional<Summary> summary,
+        Set<TrialPlace> places,
+        GoalAim aim,
+        Optional<Amount> weight,
+        Optional<LocalDate> from,
+        Optional<LocalDate> until,
+        Optional<GoalEnd> ended,
+        Optional<GoalId> follows) {
+
+    public Goal {
+        places = Set.copyOf(places);
+    }
+}

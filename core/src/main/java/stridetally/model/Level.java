@@ -1,0 +1,13 @@
+package stridetally.model;
+
+/**
+ * One word of an ordered scale of words (help or prompt). It has an order and no arithmetic, so nobody averages it; the
+ * rank is for comparing and for the stream, and is never printed.
+ *
+ * @param rank 0 is the least help
+ */
+public record Level(String word, int rank) {
+
+    /** Rank of a level that was not recorded. */
+    public static final int BLANK = -1;
+}
