@@ -18,7 +18,7 @@ public sealed interface SessionValue {
 
         /** The nearest double. */
         public double value() {
-            return Amount.toDouble(sum) / count;
+            return sum / ((double) Amount.ONE * count);
         }
     }
 
@@ -27,7 +27,7 @@ public sealed interface SessionValue {
 
         /** The nearest double of the end that is known. */
         public double value() {
-            return Amount.toDouble(sum) / count;
+            return sum / ((double) Amount.ONE * count);
         }
     }
 

@@ -1,0 +1,20 @@
+package stridetally.ingest;
+
+import java.io.IOException;
+import java.io.InputStream;
+
+/**
+ * Bytes of an input, wherever they lie. Opening twice gives the same bytes, so a first look may prove what a second
+ * reading needs to know. Failures are told as sentences by the implementation.
+ */
+public interface ByteSource {
+
+    /** What to call it in messages: the file's name as the person gave it, or {@code standard input}. */
+    String name();
+
+    /** Its size in bytes; -1 when it is not known before the end. */
+    long size();
+
+    /** The bytes from the start. The caller closes the stream. */
+    InputStream open() throws IOException;
+}

@@ -1,0 +1,163 @@
+package stridetally.ingest;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stridetally.problem.ProblemCode;
+
+/**
+ * One cell of text to one day. ISO dates and named months are read as they are; {@code a/b/yyyy} only in a declared or
+ * proven order. A time of day behind the date is dropped: sessions have no time zone.
+ */
+final class DayText {
+    private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
+    private static final Pattern NUMBERS = Pattern.compile("(\\d{1,2})[/.\\-](\\d{1,2})[/.\\-](\\d{4}|\\d{2})");
+    private static final Pattern DAY_NAME_YEAR =
+            Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?[ .\\-/]+(\\p{L}+)\\.?,?[ .\\-/]+(\\d{4}|\\d{2})");
+    private static final Pattern NAME_DAY_YEAR =
+            Pattern.compile("(\\p{L}+)\\.?[ \\-/]+(\\d{1,2})(?:st|nd|rd|th)?,?[ \\-/]+(\\d{4}|\\d{2})");
+    private static final Pattern TIME_BEHIND = Pattern.compile("[T ]\\d{1,2}:\\d{2}.*$");
+    private static final Pattern DAY_NUMBER = Pattern.compile("\\d{5}");
+    private static final List<String> MONTHS = List.of(
+            "january",
+            "february",
+            "march",
+            "april",
+            "may",
+            "june",
+            "july",
+            "august",
+            "september",
+            "october",
+            "november",
+            "december");
+
+    /** Two-digit years are of this century; our choice, told with a note. */
+    private static final int CENTURY = 2000;
+
+    /** What a cell gave: a day, or why not. */
+    record Outcome(Optional<LocalDate> day, Optional<ProblemCode> problem, String expected, String mend) {
+        static Outcome day(LocalDate day) {
+            return new Outcome(Optional.of(day), Optional.empty(), "", "");
+        }
+
+        static Outcome none(ProblemCode code, String expected, String mend) {
+            return new Outcome(Optional.empty(), Optional.of(code), expected, mend);
+        }
+    }
+
+    private DayText() {}
+
+    static Outcome read(String written, DateOrder order) {
+        String cell = TIME_BEHIND.matcher(written.strip()).replaceFirst("");
+        if (cell.isEmpty()) {
+            return Outcome.none(ProblemCode.DATE_MISSING, "a date such as 2026-10-05", "write the day of the session");
+        }
+        Matcher iso = ISO.matcher(cell);
+        if (iso.matches()) {
+            return day(number(iso, 1), number(iso, 2), number(iso, 3), iso.group(1));
+        }
+        Matcher numbers = NUMBERS.matcher(cell);
+        if (numbers.matches()) {
+            return ordered(numbers, order);
+        }
+        Matcher dayFirst = DAY_NAME_YEAR.matcher(cell);
+        if (dayFirst.matches()) {
+            return named(dayFirst.group(2), number(dayFirst, 1), dayFirst.group(3));
+        }
+        Matcher monthFirst = NAME_DAY_YEAR.matcher(cell);
+        if (monthFirst.matches()) {
+            return named(monthFirst.group(1), number(monthFirst, 2), monthFirst.group(3));
+        }
+        if (DAY_NUMBER.matcher(cell).matches()) {
+            return Outcome.none(
+                    ProblemCode.DATE_UNREADABLE,
+                    "a date such as 2026-10-05",
+                    "this looks like a spreadsheet's day number; format the column as a date and save again");
+        }
+        return Outcome.none(
+                ProblemCode.DATE_UNREADABLE, "a date such as 2026-10-05 or 5 Oct 2026", "correct the cell");
+    }
+
+    /** What one cell proves of the order of its column; {@code UNPROVEN} when it proves nothing. */
+    static DateOrder proves(String written) {
+        Matcher numbers =
+                NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
+        if (!numbers.matches()) {
+            return DateOrder.UNPROVEN;
+        }
+        int first = number(numbers, 1);
+        int second = number(numbers, 2);
+        if (first > 12 && first <= 31 && second <= 12) {
+            return DateOrder.DAY_FIRST;
+        }
+        if (second > 12 && second <= 31 && first <= 12) {
+            return DateOrder.MONTH_FIRST;
+        }
+        return DateOrder.UNPROVEN;
+    }
+
+    /** Whether the cell cannot be read without knowing the order. */
+    static boolean needsOrder(String written) {
+        Matcher numbers =
+                NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
+        return numbers.matches() && !numbers.group(1).equals(numbers.group(2));
+    }
+
+    /** Whether the year was written with two digits. */
+    static boolean shortYear(String written) {
+        String cell = TIME_BEHIND.matcher(written.strip()).replaceFirst("");
+        return !ISO.matcher(cell).matches() && cell.matches(".*[^0-9][0-9]{2}$");
+    }
+
+    private static Outcome ordered(Matcher numbers, DateOrder order) {
+        boolean same = numbers.group(1).equals(numbers.group(2));
+        if (order == DateOrder.UNPROVEN && !same) {
+            return Outcome.none(
+                    ProblemCode.DATE_UNREADABLE,
+                    "a date whose order is certain",
+                    "say --date-order day-first or --date-order month-first");
+        }
+        int first = number(numbers, 1);
+        int second = number(numbers, 2);
+        String year = numbers.group(3);
+        return order == DateOrder.MONTH_FIRST
+                ? day(year(year), first, second, year)
+                : day(year(year), second, first, year);
+    }
+
+    private static Outcome named(String name, int day, String year) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        for (int month = 0; month < MONTHS.size(); month++) {
+            String full = MONTHS.get(month);
+            if (full.equals(lower) || (lower.length() >= 3 && full.startsWith(lower))) {
+                return day(year(year), month + 1, day, year);
+            }
+        }
+        return Outcome.none(
+                ProblemCode.DATE_UNREADABLE, "the name of a month", "write the date as year-month-day, 2026-10-05");
+    }
+
+    private static Outcome day(int year, int month, int day, String yearWritten) {
+        try {
+            return Outcome.day(LocalDate.of(year, month, day));
+        } catch (DateTimeException notADay) {
+            return Outcome.none(
+                    ProblemCode.DATE_IMPOSSIBLE,
+                    "a day of the calendar (month 1 to 12, a day that month has, in " + yearWritten + ")",
+                    "correct the cell");
+        }
+    }
+
+    private static int year(String written) {
+        return written.length() == 2 ? CENTURY + Integer.parseInt(written) : Integer.parseInt(written);
+    }
+
+    private static int number(Matcher matcher, int group) {
+        return Integer.parseInt(matcher.group(group));
+    }
+}

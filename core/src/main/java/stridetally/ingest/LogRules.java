@@ -1,0 +1,39 @@
+package stridetally.ingest;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import stridetally.measures.Catalogue;
+import stridetally.model.Level;
+import stridetally.model.Settings;
+import stridetally.model.StudentCode;
+import stridetally.units.DecimalMark;
+
+/**
+ * What a log is read by.
+ *
+ * @param roster the known students; empty = every code is taken
+ * @param asOf rows of a later day are set aside
+ * @param order how {@code a/b/yyyy} is written
+ * @param blankHelp what a blank help cell means, declared for the whole form; empty = not recorded
+ * @param source the logbook's id, for rows that name none
+ */
+public record LogRules(
+        Settings settings,
+        Catalogue catalogue,
+        Optional<Set<StudentCode>> roster,
+        LocalDate asOf,
+        DateOrder order,
+        DecimalMark decimals,
+        Optional<Level> blankHelp,
+        String source) {
+
+    public LogRules {
+        roster = roster.map(Set::copyOf);
+    }
+
+    /** The same rules with a proven date order. */
+    public LogRules with(DateOrder proven) {
+        return new LogRules(settings, catalogue, roster, asOf, proven, decimals, blankHelp, source);
+    }
+}

@@ -1,0 +1,131 @@
+package stridetally.ingest;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import stridetally.model.Level;
+import stridetally.model.SeriesKey;
+import stridetally.model.Settings;
+import stridetally.model.Trial;
+import stridetally.model.WordScale;
+import stridetally.units.Reading;
+
+/**
+ * Pushes trials into a {@link TrialSink}: from checked trials (a bare log) or straight from the cells of an entry. Words
+ * that repeat on thousands of rows (student, measure, protocol, help) are looked up, not parsed again.
+ */
+public final class TrialFeed {
+    private static final char BETWEEN = '\u0001';
+    private static final List<TrialColumn> KEY = List.of(
+            TrialColumn.SOURCE,
+            TrialColumn.STUDENT,
+            TrialColumn.MEASURE,
+            TrialColumn.SIDE,
+            TrialColumn.PROTOCOL,
+            TrialColumn.USE,
+            TrialColumn.PLACE);
+
+    private final SeriesNumbers numbers;
+    private final Settings settings;
+    private final TrialSink sink;
+    private final Map<String, Integer> numberOfCells = new HashMap<>();
+    private final Map<String, Integer> helpRank = new HashMap<>();
+    private final Map<String, Integer> promptRank = new HashMap<>();
+    private final Map<String, Integer> dayOf = new HashMap<>();
+
+    public TrialFeed(SeriesNumbers numbers, Settings settings, TrialSink sink) {
+        this.numbers = numbers;
+        this.settings = settings;
+        this.sink = sink;
+    }
+
+    /** One checked trial; {@code line} is its place in a bare log. */
+    public void push(Trial trial, long line) {
+        push(
+                numbers.number(trial.key()),
+                Math.toIntExact(trial.date().toEpochDay()),
+                numbers.label(trial.session()),
+                trial.number(),
+                trial.reading(),
+                trial.help().map(Level::rank).orElse(Level.BLANK),
+                trial.prompt().map(Level::rank).orElse(Level.BLANK),
+                line);
+    }
+
+    /** One row of an entry. Refuses a row that this program did not write, with its place. */
+    public void push(List<String> cells, int entry, long line) {
+        StringBuilder joined = new StringBuilder();
+        for (TrialColumn column : KEY) {
+            joined.append(TrialCells.cell(cells, column)).append(BETWEEN);
+        }
+        String place = "entry " + entry + ", line " + line;
+        Integer series = numberOfCells.get(joined.toString());
+        if (series == null) {
+            SeriesKey key = TrialCells.read(cells, settings, place).key();
+            series = numbers.number(key);
+            numberOfCells.put(joined.toString(), series);
+        }
+        push(
+                series,
+                dayOf.computeIfAbsent(TrialCells.cell(cells, TrialColumn.DATE), text -> day(text, place)),
+                numbers.label(TrialCells.cell(cells, TrialColumn.SESSION)),
+                TrialCells.wholeOrZero(TrialCells.cell(cells, TrialColumn.TRIAL)),
+                TrialCells.reading(
+                        TrialCells.cell(cells, TrialColumn.VALUE), TrialCells.cell(cells, TrialColumn.OF)),
+                rank(helpRank, settings.help(), TrialCells.cell(cells, TrialColumn.HELP), place),
+                rank(promptRank, settings.prompt(), TrialCells.cell(cells, TrialColumn.PROMPT), place),
+                origin(entry, line));
+    }
+
+    /** Entry and line as one number, for {@link TrialSink}. */
+    public static long origin(int entry, long line) {
+        return ((long) entry << 32) | line;
+    }
+
+    private void push(int series, int day, int label, int number, Reading reading, int help, int prompt, long origin) {
+        if (reading instanceof Reading.Exact exact) {
+            long value = exact.amount().billionths();
+            sink.trial(series, day, label, number, ReadingKind.EXACT, value, 1, help, prompt, origin);
+        } else if (reading instanceof Reading.AtLeast least) {
+            long value = least.amount().billionths();
+            sink.trial(series, day, label, number, ReadingKind.AT_LEAST, value, 1, help, prompt, origin);
+        } else if (reading instanceof Reading.AtMost most) {
+            long value = most.amount().billionths();
+            sink.trial(series, day, label, number, ReadingKind.AT_MOST, value, 1, help, prompt, origin);
+        } else if (reading instanceof Reading.Tries tries) {
+            sink.trial(
+                    series, day, label, number, ReadingKind.TRIES, tries.met(), tries.given(), help, prompt, origin);
+        } else if (reading instanceof Reading.NotObtained none) {
+            sink.trial(series, day, label, number, kind(none.why()), 0, 1, help, prompt, origin);
+        }
+    }
+
+    private static ReadingKind kind(Reading.Why why) {
+        return switch (why) {
+            case NOT_TESTED -> ReadingKind.NOT_TESTED;
+            case REFUSED -> ReadingKind.REFUSED;
+            case ABSENT -> ReadingKind.ABSENT;
+            case UNABLE -> ReadingKind.UNABLE;
+        };
+    }
+
+    private static int day(String text, String place) {
+        try {
+            return Math.toIntExact(java.time.LocalDate.parse(text).toEpochDay());
+        } catch (java.time.DateTimeException unreadable) {
+            throw new stridetally.problem.InputRefused(
+                    place + ": the entry does not read as it was written; it was edited by hand", unreadable);
+        }
+    }
+
+    private static int rank(Map<String, Integer> known, WordScale scale, String word, String place) {
+        if (word.isEmpty()) {
+            return Level.BLANK;
+        }
+        return known.computeIfAbsent(
+                word,
+                written -> TrialCells.level(scale, written, place)
+                        .map(Level::rank)
+                        .orElse(Level.BLANK));
+    }
+}

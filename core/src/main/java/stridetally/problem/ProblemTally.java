@@ -1,0 +1,45 @@
+package stridetally.problem;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Problems of one file, counted by code, with the first few of each kept for a person to read. Order of first appearance. */
+public final class ProblemTally {
+    private static final int SHOWN = 5;
+
+    private final Map<ProblemCode, List<RowProblem>> examples = new EnumMap<>(ProblemCode.class);
+    private final Map<ProblemCode, Long> counts = new EnumMap<>(ProblemCode.class);
+
+    /** One more. */
+    public void add(RowProblem problem) {
+        counts.merge(problem.code(), 1L, Long::sum);
+        List<RowProblem> shown = examples.computeIfAbsent(problem.code(), code -> new ArrayList<>());
+        if (shown.size() < SHOWN) {
+            shown.add(problem);
+        }
+    }
+
+    /** How many of a code. */
+    public long count(ProblemCode code) {
+        return counts.getOrDefault(code, 0L);
+    }
+
+    /** One sentence a problem, first those that set rows aside; past the first five of a code, a count. */
+    public List<String> sentences() {
+        List<String> text = new ArrayList<>();
+        for (Severity severity : Severity.values()) {
+            for (Map.Entry<ProblemCode, List<RowProblem>> entry : examples.entrySet()) {
+                if (entry.getKey().severity() == severity) {
+                    entry.getValue().forEach(problem -> text.add(problem.sentence()));
+                    long more = count(entry.getKey()) - entry.getValue().size();
+                    if (more > 0) {
+                        text.add("  and " + more + " more " + entry.getKey());
+                    }
+                }
+            }
+        }
+        return text;
+    }
+}
