@@ -27,6 +27,7 @@ public final class LineFraming {
     private static final int BROKEN = -1;
     private static final int UNCLOSED = -2;
     private static final int NONE = -1;
+    private static final int BEGINNING = 1_000;
 
     /** What the last call of {@link #next()} came upon. */
     public enum Found {
@@ -55,6 +56,7 @@ public final class LineFraming {
     private int afterFirstLine;
     private int column;
     private boolean quoted;
+    private String written = "";
 
     /** Frames a stream; {@code file} is the name for messages. */
     public LineFraming(Reader reader, String file, char delimiter) {
@@ -104,6 +106,14 @@ public final class LineFraming {
     /** The record without its line end. */
     public String text() {
         return new String(buffer, start, length);
+    }
+
+    /**
+     * The physical line of a record whose quotes do not work out, so that nothing written is lost; of a record that is too
+     * long, its beginning.
+     */
+    public String written() {
+        return written;
     }
 
     char[] buffer() {
@@ -200,9 +210,18 @@ public final class LineFraming {
     }
 
     private Found goOnAfterFirstLine(int scanned, Found found) {
-        if (afterFirstLine == NONE) {
+        if (found == Found.TOO_LONG) {
+            written = new String(buffer, start, Math.min(BEGINNING, longest));
             skipLine(scanned);
+        } else if (afterFirstLine == NONE) {
+            int lineEnd = scanned;
+            while (lineEnd < longest && charAt(lineEnd) != END && !isLineEnd(charAt(lineEnd))) {
+                lineEnd++;
+            }
+            written = new String(buffer, start, lineEnd);
+            skipLine(lineEnd);
         } else {
+            written = new String(buffer, start, afterFirstLine).stripTrailing();
             following = start + afterFirstLine;
         }
         followingLine = startLine + 1;

@@ -7,8 +7,8 @@ public interface RowSink {
     /** A record whose quotes work out. */
     void row(Row row);
 
-    /** A record that could not be cut into cells. */
-    void problem(RowProblem problem);
+    /** A record that could not be cut into cells, and the physical line as it was written. */
+    void problem(RowProblem problem, String written);
 
     /** A blank line, or a row of blank cells. */
     default void blank(long line) {}

@@ -80,7 +80,7 @@ public final class TableReader {
         if (found == LineFraming.Found.RECORD) {
             give(sink);
         } else {
-            sink.problem(problem(found));
+            sink.problem(problem(found), framing.written());
         }
         return true;
     }
@@ -91,7 +91,7 @@ public final class TableReader {
                 ? parser.parse(framing.text())
                 : Optional.of(parser.split(framing.buffer(), framing.start(), framing.length()));
         if (cells.isEmpty()) {
-            sink.problem(problem(LineFraming.Found.BROKEN_QUOTE));
+            sink.problem(problem(LineFraming.Found.BROKEN_QUOTE), framing.text());
             return;
         }
         Row row = new Row(line, cells.get());
@@ -157,7 +157,7 @@ public final class TableReader {
         }
 
         @Override
-        public void problem(RowProblem problem) {
+        public void problem(RowProblem problem, String written) {
             found = Optional.of(Checked.setAside(List.of(problem)));
         }
     }

@@ -10,6 +10,7 @@ import stridetally.problem.RowProblem;
 final class Collected implements RowSink {
     final List<Row> rows = new ArrayList<>();
     final List<RowProblem> problems = new ArrayList<>();
+    final List<String> written = new ArrayList<>();
 
     static Collected from(String text) {
         return from(new StringReader(text), Dialect.COMMA);
@@ -35,7 +36,8 @@ final class Collected implements RowSink {
     }
 
     @Override
-    public void problem(RowProblem problem) {
+    public void problem(RowProblem problem, String line) {
         problems.add(problem);
+        written.add(line);
     }
 }

@@ -59,6 +59,7 @@ class TableReaderTest {
         assertEquals(List.of(1L, 3L), collected.lines());
         assertEquals("log.csv:2:4", collected.problems.get(0).at().text());
         assertEquals(ProblemCode.QUOTE_BROKEN, collected.problems.get(0).code());
+        assertEquals(List.of("S01,line-steps,4,\"steady\"er"), collected.written);
     }
 
     @Test
@@ -70,6 +71,7 @@ class TableReaderTest {
                 collected.cells().get(2));
         assertEquals(1, collected.problems.size());
         assertEquals("log.csv:2:4", collected.problems.get(0).at().text());
+        assertEquals(List.of("S01,line-steps,4,\"never closed"), collected.written);
     }
 
     @Test
@@ -77,6 +79,8 @@ class TableReaderTest {
         Collected collected = malformed("QUOTE_BROKEN-after-a-quoted-line-break.csv");
         assertEquals(2, collected.problems.get(0).at().line());
         assertEquals(List.of(1L, 3L, 4L), collected.lines());
+        assertEquals(1, collected.written.size());
+        assertTrue(!collected.written.get(0).isBlank());
     }
 
     @Test
