@@ -395,7 +395,6 @@ final class Story {
     String protocol = "";
     double otherProtocol;
     String activity = "";
-    String gap = "";
     String blankHelp = "";
     boolean twice;
     List<LocalDate> only = List.of();
@@ -502,11 +501,6 @@ final class Story {
         return this;
     }
 
-    Story gap(String span) {
-        gap = span;
-        return this;
-    }
-
     Story blankHelp(String span) {
         blankHelp = span;
         return this;
@@ -561,7 +555,7 @@ final class Teller {
         int visit = 0;
         for (Map.Entry<LocalDate, String> day : days.entrySet()) {
             boolean turn = visit++ % story.every == 0;
-            if (day.getKey().isBefore(story.path.firstKey()) || !turn || Calendar.within(day.getKey(), story.gap)) {
+            if (day.getKey().isBefore(story.path.firstKey()) || !turn) {
                 continue;
             }
             tell(day.getKey(), day.getValue());
