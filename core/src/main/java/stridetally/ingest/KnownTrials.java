@@ -62,6 +62,14 @@ public final class KnownTrials {
         return value[slot] == worth ? Standing.SAME : Standing.OTHER_VALUE;
     }
 
+    /** From now on the trial of this identity has this value and origin. */
+    public void replace(Trial trial, long from) {
+        long[] key = identity(trial);
+        int slot = slot(key[0], key[1]);
+        value[slot] = worth(trial);
+        origin[slot] = from;
+    }
+
     /** The origin of the trial that has this one's identity; 0 when there is none. */
     public long originOf(Trial trial) {
         long[] key = identity(trial);

@@ -29,6 +29,7 @@ import stridetally.units.Parsed;
 import stridetally.units.Reading;
 import stridetally.units.Remarked;
 import stridetally.units.ValueGrammar;
+import stridetally.units.ValueWords;
 
 /**
  * One row of a long trial log to one checked trial. Every cell is looked at, so that a row that is set aside tells all
@@ -38,8 +39,10 @@ public final class TrialChecker {
     private final LogRules rules;
     private final TrialLayout layout;
     private final String file;
+    private final ValueGrammar grammar;
 
     public TrialChecker(LogRules rules, TrialLayout layout, String file) {
+        this.grammar = new ValueGrammar(rules.decimals(), ValueWords.STANDARD);
         this.rules = rules;
         this.layout = layout;
         this.file = file;
@@ -218,8 +221,8 @@ public final class TrialChecker {
         Optional<Reading> reading(Measure measure) {
             String written = text(TrialColumn.VALUE);
             String unit = text(TrialColumn.UNIT).isEmpty() ? layout.unitOfHeading() : text(TrialColumn.UNIT);
-            Parsed parsed = ValueGrammar.read(
-                    written, unit, text(TrialColumn.OF), measure.unit(), expecting(measure.kind()), rules.decimals());
+            Parsed parsed = grammar.parse(
+                    written, unit, text(TrialColumn.OF), expecting(measure.kind()), measure.unit());
             if (parsed instanceof Parsed.NotTaken none) {
                 ProblemCode code = none.reason().code();
                 tell(columnOf(code), code, none.found(), none.expected(), none.mend());
@@ -341,11 +344,10 @@ public final class TrialChecker {
             if (written.isEmpty()) {
                 return Protocol.NONE;
             }
-            ProtocolText.Outcome outcome = ProtocolText.parse(written, measure);
-            for (ProtocolText.Trouble trouble : outcome.troubles()) {
-                tell(TrialColumn.PROTOCOL, trouble.code(), trouble.found(), trouble.expected(), trouble.mend());
-            }
-            return outcome.protocol();
+            At at = new At(file, line, layout.column(TrialColumn.PROTOCOL), layout.heading(TrialColumn.PROTOCOL));
+            Checked<Protocol> protocol = ProtocolText.parse(written, measure, at);
+            problems.addAll(protocol.problems());
+            return protocol.value().orElse(Protocol.NONE);
         }
 
         Use use() {

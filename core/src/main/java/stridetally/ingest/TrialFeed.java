@@ -82,6 +82,16 @@ public final class TrialFeed {
         return ((long) entry << 32) | line;
     }
 
+    /** The entry of an origin; 0 for a bare log. */
+    public static int entry(long origin) {
+        return (int) (origin >>> 32);
+    }
+
+    /** The line of an origin. */
+    public static long line(long origin) {
+        return origin & 0xffff_ffffL;
+    }
+
     private void push(int series, int day, int label, int number, Reading reading, int help, int prompt, long origin) {
         if (reading instanceof Reading.Exact exact) {
             long value = exact.amount().billionths();

@@ -74,6 +74,11 @@ public final class TrialLog {
         }
     }
 
+    /** What to call it in messages. */
+    public String name() {
+        return text.bytes().name();
+    }
+
     /** The columns of the log. */
     public TrialLayout layout() {
         return layout;
