@@ -1,21 +1,56 @@
 package stridetally.measures;
 
+import java.util.Locale;
+import stridetally.model.Summary;
+import stridetally.units.Dimension;
+import stridetally.units.Expecting;
+
 /** What sort of number a measure is, which decides how tries are read and summarised. */
 public enum MeasureKind {
     /** Whole numbers: steps, hops, laps. */
-    COUNT,
+    COUNT(Dimension.COUNT, Expecting.WHOLE_NUMBER, Summary.MEAN),
     /** Time; often stopped at a cap. */
-    DURATION,
-    DISTANCE,
-    SPEED,
+    DURATION(Dimension.TIME, Expecting.AMOUNT, Summary.MEAN),
+    DISTANCE(Dimension.LENGTH, Expecting.AMOUNT, Summary.MEAN),
+    SPEED(Dimension.SPEED, Expecting.AMOUNT, Summary.MEAN),
     /** Steps in a minute. */
-    FREQUENCY,
+    FREQUENCY(Dimension.FREQUENCY, Expecting.AMOUNT, Summary.MEAN),
     /** A part of a whole, 0 to 1; by tries when written as k of n tries. */
-    SHARE,
+    SHARE(Dimension.SHARE, Expecting.SHARE_OR_TRIES, Summary.MEAN),
     /** Tries met of tries given. */
-    TRIES,
+    TRIES(Dimension.SHARE, Expecting.TRIES, Summary.MEAN),
     /** A total score of a test. */
-    SCORE,
+    SCORE(Dimension.POINTS, Expecting.WHOLE_NUMBER, Summary.LAST),
     /** Things that happen, such as falls and step-offs: summed, and worth little without exposure. */
-    EVENTS
+    EVENTS(Dimension.COUNT, Expecting.WHOLE_NUMBER, Summary.TOTAL);
+
+    private final Dimension dimension;
+    private final Expecting expecting;
+    private final Summary summary;
+
+    MeasureKind(Dimension dimension, Expecting expecting, Summary summary) {
+        this.dimension = dimension;
+        this.expecting = expecting;
+        this.summary = summary;
+    }
+
+    /** The kind of unit its values have. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** How its value cells are read. */
+    public Expecting expecting() {
+        return expecting;
+    }
+
+    /** How a session is valued when a measure of somebody's own does not say. */
+    public Summary usualSummary() {
+        return summary;
+    }
+
+    /** The word of the catalogue file. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
 }
