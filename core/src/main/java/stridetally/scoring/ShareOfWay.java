@@ -8,7 +8,6 @@ import stridetally.stats.Estimate;
 final class ShareOfWay {
     private ShareOfWay() {}
 
-
     static Estimate<Double> of(Goal goal, Optional<SideScore.Latest> latest) {
         if (goal.baseline().isEmpty()) {
             return Estimate.notEstimable("the goal has no baseline");
