@@ -18,8 +18,14 @@ public enum ReadingKind {
         return this != NOT_TESTED && this != REFUSED && this != ABSENT;
     }
 
-    /** The kind of an ordinal kept in a table. */
-    public static ReadingKind at(int ordinal) {
-        return ALL[ordinal];
+    /** A small number for tables in memory; never written to a file. */
+    @SuppressWarnings("EnumOrdinal")
+    public int code() {
+        return ordinal();
+    }
+
+    /** The kind of a {@link #code()} kept in a table. */
+    public static ReadingKind at(int code) {
+        return ALL[code];
     }
 }

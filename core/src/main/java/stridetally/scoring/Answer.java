@@ -3,9 +3,12 @@ package stridetally.scoring;
 /**
  * Whether a session (or a try) meets: three answers, because a try that was not made is not a miss.
  *
- * @param reason why it is not known or not met, in words; blank when there is nothing to add
+ * @param reason how it came about, in words; blank when there is nothing to add
  */
 public record Answer(Meets meets, String reason) {
+
+    /** Nobody asked, and there is nothing to say about it. */
+    public static final Answer NOT_ASKED = new Answer(Meets.NOT_ASKED, "");
 
     /** Yes, no, or not known. */
     public enum Meets {

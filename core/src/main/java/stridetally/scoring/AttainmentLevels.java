@@ -1,0 +1,90 @@
+package stridetally.scoring;
+
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import stridetally.model.Direction;
+import stridetally.model.GoalId;
+import stridetally.units.Amount;
+
+/**
+ * The written attainment levels of a goal, -2 to +2, each with the value at which it is reached. The level of a value is the
+ * best one that it reaches; a value that reaches none is at -2, the lowest there is, since leaving it out would flatter the
+ * score.
+ *
+ * @param values level to value, in the measure's unit
+ */
+public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integer, Amount> values) {
+
+    /** The lowest level. */
+    public static final int LOWEST = -2;
+
+    /** The highest level. */
+    public static final int HIGHEST = 2;
+
+    public AttainmentLevels {
+        values = java.util.Collections.unmodifiableNavigableMap(new TreeMap<>(values));
+        for (int level : values.keySet()) {
+            if (level < LOWEST || level > HIGHEST) {
+                throw new IllegalArgumentException("level " + level);
+            }
+        }
+    }
+
+    /** A level, or the reason why there is none. */
+    public sealed interface Attained {
+
+        /** One of the five levels. */
+        record AtLevel(int level) implements Attained {}
+
+        /** Left out of the score, and said. */
+        record NotRated(String reason) implements Attained {}
+    }
+
+    /** The level of a session value. */
+    public Attained of(SessionValue value) {
+        if (!inOrder()) {
+            return new Attained.NotRated("the values of the levels are not in the order of the levels");
+        }
+        if (value instanceof SessionValue.Known known) {
+            return exact(known.sum(), known.count());
+        }
+        if (value instanceof SessionValue.Bounded bounded) {
+            return capped(bounded);
+        }
+        return new Attained.NotRated("no value");
+    }
+
+    private Attained capped(SessionValue.Bounded bounded) {
+        boolean trueIsBetter = (bounded.bound() == Bound.AT_LEAST) == (better == Direction.HIGHER);
+        Attained atCap = exact(bounded.sum(), bounded.count());
+        int far = trueIsBetter ? values.lastKey() : LOWEST;
+        return atCap instanceof Attained.AtLevel level && level.level() == far
+                ? atCap
+                : new Attained.NotRated("the value is capped and may lie at another level");
+    }
+
+    private Attained exact(long sum, int count) {
+        for (Map.Entry<Integer, Amount> written : values.descendingMap().entrySet()) {
+            if (TargetCheck.reaches(better, written.getValue(), sum, count)) {
+                return new Attained.AtLevel(written.getKey());
+            }
+        }
+        // With only -2, or -2 and up, or -1 and up written, nothing but -2 is left below.
+        return values.firstKey() <= LOWEST + 1
+                ? new Attained.AtLevel(LOWEST)
+                : new Attained.NotRated(
+                        "it is below level " + values.firstKey() + ", and the levels below are not written");
+    }
+
+    private boolean inOrder() {
+        Amount before = null;
+        for (Amount value : values.values()) {
+            if (before != null && better.sign() * value.compareTo(before) <= 0) {
+                return false;
+            }
+            before = value;
+        }
+        return !values.isEmpty();
+    }
+}

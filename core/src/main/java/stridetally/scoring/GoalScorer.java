@@ -1,0 +1,204 @@
+package stridetally.scoring;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import stridetally.measures.Measure;
+import stridetally.measures.MeasureKind;
+import stridetally.model.Caseload;
+import stridetally.model.DateRange;
+import stridetally.model.Goal;
+import stridetally.model.GoalSide;
+import stridetally.model.MeasureId;
+import stridetally.model.SeriesKey;
+import stridetally.model.Side;
+import stridetally.model.Use;
+
+/** Scores the goals of a caseload from one table of tries. */
+public final class GoalScorer {
+    private final Caseload caseload;
+    private final Function<MeasureId, Optional<Measure>> measures;
+    private final SessionIndex index;
+    private final GoalMatch match;
+    private final LocalDate asOf;
+
+    /**
+     * Over a complete table.
+     *
+     * @param measures the catalogue
+     * @param asOf last day that counts, inclusive; later tries are ignored and told
+     */
+    public GoalScorer(
+            Caseload caseload, Function<MeasureId, Optional<Measure>> measures, SessionTable table, LocalDate asOf) {
+        this.caseload = caseload;
+        this.measures = measures;
+        this.index = table.index();
+        this.match = new GoalMatch(caseload.settings().id(), table.numbers());
+        this.asOf = asOf;
+    }
+
+    /** All goals, in the order of the goal file. */
+    public List<GoalScore> scoreAll() {
+        return caseload.goals().stream().map(this::score).toList();
+    }
+
+    /** One goal. */
+    public GoalScore score(Goal goal) {
+        Optional<Measure> measure = measures.apply(goal.measure());
+        if (measure.isEmpty()) {
+            HelpCounts none = new HelpTally(caseload.settings()).counts();
+            return new GoalScore(
+                    goal,
+                    measure,
+                    List.of(),
+                    0,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Map.of(),
+                    List.of(),
+                    none,
+                    none,
+                    Optional.empty(),
+                    List.of("The measure is not in the catalogue."));
+        }
+        return score(goal, measure.get());
+    }
+
+    /** Recorded tries of a goal at each level of help, in some days: its probes, or the practice of its measure and side. */
+    public HelpCounts help(Goal goal, Use use, DateRange days) {
+        return measures.apply(goal.measure())
+                .map(measure -> help(goal, measure, use, days::holds))
+                .orElseGet(() -> new HelpTally(caseload.settings()).counts());
+    }
+
+    private GoalScore score(Goal goal, Measure measure) {
+        GoalMatch.Found found = match.find(goal, measure);
+        GoalSpan span = new GoalSpan(goal, asOf);
+        Counting counting = Counting.forGoal(goal, measure, caseload.settings());
+        Predicate<LocalDate> within = day -> span.outside(day).isEmpty();
+        NotUsedTally notUsed = new NotUsedTally();
+        found.notTaken()
+                .forEach(other -> index.of(other.series()).stream()
+                        .filter(session -> within.test(session.date()))
+                        .forEach(session -> notUsed.add(other.why(), other.detail(), session)));
+        List<SideScore> sides = new ArrayList<>();
+        HighestCap cap = new HighestCap();
+        for (Side side : GoalMatch.sides(goal, measure)) {
+            List<TrialGroup> sessions = notUsed.within(span, index.joined(seriesOf(found, side)));
+            sessions.forEach(session -> cap.look(session, counting));
+            sides.add(score(goal, counting, side, sessions));
+        }
+        sides.forEach(side -> side.sessions().forEach(notUsed::addHelp));
+        GoalTimeline timeline = new GoalTimeline(
+                goal.side(), sides.stream().map(SideScore::sessions).toList(), sessionsToMeet(goal, measure));
+        Optional<LocalDate> reached = reachedOn(goal, sides);
+        return new GoalScore(
+                goal,
+                Optional.of(measure),
+                sides,
+                timeline.streak(),
+                timeline.metOn(),
+                timeline.sinceMet(),
+                reached,
+                statuses(sides),
+                notUsed.all(),
+                help(goal, measure, Use.PROBE, within),
+                help(goal, measure, Use.PRACTICE, within),
+                cap.amount(),
+                GoalCautions.of(goal, measure, reached, sides, caseload.settings()));
+    }
+
+    private SideScore score(Goal goal, Counting counting, Side side, List<TrialGroup> tries) {
+        SessionScorer scorer = SessionScorer.by(counting);
+        List<Session> sessions = Streak.over(tries.stream()
+                .map(scorer::score)
+                .map(session -> evidence(goal, session.date())
+                        ? session
+                        : session.withAnswer(
+                                new Answer(Answer.Meets.NOT_ASKED, "up to the baseline date, no evidence of change")))
+                .toList());
+        List<Session> later = sessions.stream()
+                .filter(session -> evidence(goal, session.date()))
+                .toList();
+        Optional<SideScore.Latest> latest = later.stream()
+                .filter(session -> !(session.value() instanceof SessionValue.Missing))
+                .reduce((earlier, last) -> last)
+                .map(session -> new SideScore.Latest(session.date(), session.value()));
+        Optional<LocalDate> reached = TargetCheck.of(counting)
+                .flatMap(target -> later.stream()
+                        .filter(session -> target.session(session.value()) == Answer.Meets.YES)
+                        .map(Session::date)
+                        .findFirst());
+        int streak = sessions.isEmpty() ? 0 : sessions.get(sessions.size() - 1).streak();
+        return new SideScore(side, sessions, latest, reached, ShareOfWay.of(goal, latest), streak);
+    }
+
+    /** The baseline is where the goal starts from; what was measured up to its day shows no change. */
+    private static boolean evidence(Goal goal, LocalDate day) {
+        return goal.baselineDate().map(day::isAfter).orElse(true);
+    }
+
+    /** No defaults: without a written criterion, help or target, or without a better way, a goal is never met. */
+    private static OptionalInt sessionsToMeet(Goal goal, Measure measure) {
+        boolean triesAlone = goal.criterion().byTries() && measure.kind() == MeasureKind.TRIES;
+        boolean judgeable =
+                triesAlone || (goal.target().isPresent() && measure.better().isPresent());
+        return goal.help().isPresent() && judgeable ? goal.criterion().sessionsMet() : OptionalInt.empty();
+    }
+
+    private static Optional<LocalDate> reachedOn(Goal goal, List<SideScore> sides) {
+        List<LocalDate> days = sides.stream()
+                .flatMap(side -> side.targetReachedOn().stream())
+                .sorted()
+                .toList();
+        if (goal.side() == GoalSide.EITHER) {
+            return days.stream().findFirst();
+        }
+        return days.size() == sides.size() ? Optional.of(days.get(days.size() - 1)) : Optional.empty();
+    }
+
+    private static Map<SessionStatus, Integer> statuses(List<SideScore> sides) {
+        Map<SessionStatus, Integer> counts = new EnumMap<>(SessionStatus.class);
+        sides.forEach(side -> side.sessions().forEach(session -> counts.merge(session.status(), 1, Integer::sum)));
+        return counts;
+    }
+
+    private static List<Integer> seriesOf(GoalMatch.Found found, Side side) {
+        return found.taken().stream()
+                .filter(taken -> taken.side() == side)
+                .map(GoalMatch.Taken::series)
+                .toList();
+    }
+
+    private HelpCounts help(Goal goal, Measure measure, Use use, Predicate<LocalDate> days) {
+        HelpTally tally = new HelpTally(caseload.settings());
+        helpSeries(goal, measure, use)
+                .forEach(series -> index.of(series).stream()
+                        .filter(session -> days.test(session.date()))
+                        .forEach(tally::add));
+        return tally.counts();
+    }
+
+    private List<Integer> helpSeries(Goal goal, Measure measure, Use use) {
+        GoalMatch.Found found = match.find(goal, measure);
+        if (use == Use.PROBE) {
+            return found.taken().stream().map(GoalMatch.Taken::series).toList();
+        }
+        return found.notTaken().stream()
+                .filter(other -> other.why() == WhyNotUsed.PRACTICE)
+                .map(GoalMatch.NotTaken::series)
+                .filter(series -> practises(goal, measure, index.numbers().key(series)))
+                .toList();
+    }
+
+    private static boolean practises(Goal goal, Measure measure, SeriesKey key) {
+        return goal.places().contains(key.place()) && GoalMatch.onSide(goal, measure, key);
+    }
+}

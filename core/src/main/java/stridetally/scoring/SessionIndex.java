@@ -1,0 +1,75 @@
+package stridetally.scoring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stridetally.ingest.SeriesNumbers;
+
+/** The sessions of a table by series, in the order of their days and, within a day, of their labels. */
+public final class SessionIndex {
+    private final SessionTable table;
+
+    /** Where each series starts in {@link #ordered}, and one more. */
+    private final int[] starts;
+
+    private final int[] ordered;
+
+    SessionIndex(SessionTable table) {
+        this.table = table;
+        starts = new int[table.numbers().size() + 1];
+        ordered = new int[table.size()];
+        for (int session = 0; session < table.size(); session++) {
+            starts[table.series(session) + 1]++;
+        }
+        for (int series = 1; series < starts.length; series++) {
+            starts[series] += starts[series - 1];
+        }
+        int[] next = starts.clone();
+        for (int session = 0; session < table.size(); session++) {
+            ordered[next[table.series(session)]++] = session;
+        }
+    }
+
+    /** The numbers of the series and labels. */
+    public SeriesNumbers numbers() {
+        return table.numbers();
+    }
+
+    /** How many series had a number when the index was made. */
+    public int seriesCount() {
+        return starts.length - 1;
+    }
+
+    /** The sessions of one series. */
+    public List<TrialGroup> of(int series) {
+        List<Integer> sessions = new ArrayList<>();
+        for (int i = starts[series]; i < starts[series + 1]; i++) {
+            sessions.add(ordered[i]);
+        }
+        sessions.sort(Comparator.<Integer>comparingInt(table::day).thenComparing(table::label));
+        return sessions.stream().map(table::group).toList();
+    }
+
+    /** The sessions of several series of one child, side and measure; what falls on the same day and label is one session. */
+    public List<TrialGroup> joined(List<Integer> series) {
+        List<TrialGroup> parts = new ArrayList<>();
+        series.forEach(one -> parts.addAll(of(one)));
+        if (series.size() < 2) {
+            return parts;
+        }
+        parts.sort(Comparator.comparingInt(TrialGroup::day).thenComparing(TrialGroup::label));
+        List<TrialGroup> sessions = new ArrayList<>();
+        int start = 0;
+        for (int i = 1; i <= parts.size(); i++) {
+            if (i == parts.size() || !sameSession(parts.get(start), parts.get(i))) {
+                sessions.add(TrialGroup.joined(parts.subList(start, i)));
+                start = i;
+            }
+        }
+        return sessions;
+    }
+
+    private static boolean sameSession(TrialGroup one, TrialGroup other) {
+        return one.day() == other.day() && one.label().equals(other.label());
+    }
+}
