@@ -79,14 +79,12 @@ final class DayText {
                     "a date such as 2026-10-05",
                     "this looks like a spreadsheet's day number; format the column as a date and save again");
         }
-        return Outcome.none(
-                ProblemCode.DATE_UNREADABLE, "a date such as 2026-10-05 or 5 Oct 2026", "correct the cell");
+        return Outcome.none(ProblemCode.DATE_UNREADABLE, "a date such as 2026-10-05 or 5 Oct 2026", "correct the cell");
     }
 
     /** What one cell proves of the order of its column; {@code UNPROVEN} when it proves nothing. */
     static DateOrder proves(String written) {
-        Matcher numbers =
-                NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
+        Matcher numbers = NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
         if (!numbers.matches()) {
             return DateOrder.UNPROVEN;
         }
@@ -103,8 +101,7 @@ final class DayText {
 
     /** Whether the cell cannot be read without knowing the order. */
     static boolean needsOrder(String written) {
-        Matcher numbers =
-                NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
+        Matcher numbers = NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
         return numbers.matches() && !numbers.group(1).equals(numbers.group(2));
     }
 

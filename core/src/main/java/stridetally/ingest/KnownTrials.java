@@ -1,9 +1,9 @@
 package stridetally.ingest;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.nio.ByteBuffer;
 import stridetally.model.SeriesKey;
 import stridetally.model.Trial;
 

@@ -69,8 +69,8 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
                     name + ": this is a spreadsheet workbook or an archive; save the sheet as CSV and import that");
         }
         if (start.length >= 4 && (start[0] & 0xff) == 0xd0 && (start[1] & 0xff) == 0xcf) {
-            throw new InputRefused(name
-                    + ": this is an old or encrypted workbook; open it, save the sheet as CSV and import that");
+            throw new InputRefused(
+                    name + ": this is an old or encrypted workbook; open it, save the sheet as CSV and import that");
         }
     }
 
@@ -85,10 +85,7 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
     }
 
     private static int markLength(byte[] start) {
-        if (start.length >= 3
-                && (start[0] & 0xff) == 0xef
-                && (start[1] & 0xff) == 0xbb
-                && (start[2] & 0xff) == 0xbf) {
+        if (start.length >= 3 && (start[0] & 0xff) == 0xef && (start[1] & 0xff) == 0xbb && (start[2] & 0xff) == 0xbf) {
             return 3;
         }
         return markedCharset(start).isPresent() ? 2 : 0;

@@ -46,7 +46,10 @@ public final class TrialCells {
         cells.add(key.measure().text());
         cells.add(trial.number() == 0 ? "" : Integer.toString(trial.number()));
         cells.add(valueText(trial.reading()));
-        cells.add(trial.reading() instanceof Reading.NotObtained ? "" : measure.unit().symbol());
+        cells.add(
+                trial.reading() instanceof Reading.NotObtained
+                        ? ""
+                        : measure.unit().symbol());
         cells.add(trial.reading() instanceof Reading.Tries tries ? Integer.toString(tries.given()) : "");
         cells.add(trial.help().map(Level::word).orElse(""));
         cells.add(trial.prompt().map(Level::word).orElse(""));
@@ -171,8 +174,9 @@ public final class TrialCells {
         }
         Optional<Level> level = scale.find(word);
         if (level.isEmpty()) {
-            throw new InputRefused(place + ": the " + scale.name() + " word \"" + word
-                    + "\" is no longer on the scale of logbook.toml; put it back, or give it as another way of writing");
+            throw new InputRefused(
+                    place + ": the " + scale.name() + " word \"" + word
+                            + "\" is no longer on the scale of logbook.toml; put it back, or give it as another way of writing");
         }
         return level;
     }

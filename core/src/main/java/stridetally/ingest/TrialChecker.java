@@ -67,8 +67,7 @@ public final class TrialChecker {
             return Checked.setAside(row.problems);
         }
         String source = row.text(TrialColumn.SOURCE).isEmpty() ? rules.source() : row.text(TrialColumn.SOURCE);
-        SeriesKey key =
-                new SeriesKey(source, student.get(), measure.get().id(), side, protocol, place, use);
+        SeriesKey key = new SeriesKey(source, student.get(), measure.get().id(), side, protocol, place, use);
         Trial trial = new Trial(
                 key,
                 date.get(),
@@ -139,7 +138,10 @@ public final class TrialChecker {
             StudentCode code = new StudentCode(written);
             if (rules.roster().isPresent() && !rules.roster().get().contains(code)) {
                 // The cell may hold a name, so it is not repeated; only a known code that is near is shown.
-                List<String> known = rules.roster().get().stream().map(StudentCode::text).sorted().toList();
+                List<String> known = rules.roster().get().stream()
+                        .map(StudentCode::text)
+                        .sorted()
+                        .toList();
                 String near = Spelling.nearest(written, known)
                         .map(one -> "did you mean " + one + "? ")
                         .orElse("");
@@ -221,8 +223,8 @@ public final class TrialChecker {
         Optional<Reading> reading(Measure measure) {
             String written = text(TrialColumn.VALUE);
             String unit = text(TrialColumn.UNIT).isEmpty() ? layout.unitOfHeading() : text(TrialColumn.UNIT);
-            Parsed parsed = grammar.parse(
-                    written, unit, text(TrialColumn.OF), expecting(measure.kind()), measure.unit());
+            Parsed parsed =
+                    grammar.parse(written, unit, text(TrialColumn.OF), expecting(measure.kind()), measure.unit());
             if (parsed instanceof Parsed.NotTaken none) {
                 ProblemCode code = none.reason().code();
                 tell(columnOf(code), code, none.found(), none.expected(), none.mend());
@@ -237,17 +239,20 @@ public final class TrialChecker {
                         "a plain value",
                         "taken; the mark " + mark.mark() + " is kept as written");
             }
-            return amount(taken.reading()).map(amount -> inRange(amount, written, measure)).orElse(true)
+            return amount(taken.reading())
+                            .map(amount -> inRange(amount, written, measure))
+                            .orElse(true)
                     ? Optional.of(taken.reading())
                     : Optional.empty();
         }
 
         private TrialColumn columnOf(ProblemCode code) {
             return switch (code) {
-                case UNIT_UNKNOWN, UNIT_OF_ANOTHER_KIND, UNIT_UNCLEAR -> layout.column(TrialColumn.UNIT) > 0
-                                && !text(TrialColumn.UNIT).isEmpty()
-                        ? TrialColumn.UNIT
-                        : TrialColumn.VALUE;
+                case UNIT_UNKNOWN, UNIT_OF_ANOTHER_KIND, UNIT_UNCLEAR ->
+                    layout.column(TrialColumn.UNIT) > 0
+                                    && !text(TrialColumn.UNIT).isEmpty()
+                            ? TrialColumn.UNIT
+                            : TrialColumn.VALUE;
                 case OF_UNREADABLE, OF_TOO_SMALL -> TrialColumn.OF;
                 default -> TrialColumn.VALUE;
             };

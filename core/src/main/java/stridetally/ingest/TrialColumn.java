@@ -7,6 +7,7 @@ import java.util.Locale;
  * The columns of a trial log, with the other headings people write over them (common practice, no source). Headings are
  * compared folded: lower case, signs as spaces.
  */
+@SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
 public enum TrialColumn {
     SOURCE("source", "source log"),
     STUDENT("student", "student code", "student id", "code", "child", "pupil", "id"),

@@ -70,8 +70,7 @@ public final class TrialFeed {
                 dayOf.computeIfAbsent(TrialCells.cell(cells, TrialColumn.DATE), text -> day(text, place)),
                 numbers.label(TrialCells.cell(cells, TrialColumn.SESSION)),
                 TrialCells.wholeOrZero(TrialCells.cell(cells, TrialColumn.TRIAL)),
-                TrialCells.reading(
-                        TrialCells.cell(cells, TrialColumn.VALUE), TrialCells.cell(cells, TrialColumn.OF)),
+                TrialCells.reading(TrialCells.cell(cells, TrialColumn.VALUE), TrialCells.cell(cells, TrialColumn.OF)),
                 rank(helpRank, settings.help(), TrialCells.cell(cells, TrialColumn.HELP), place),
                 rank(promptRank, settings.prompt(), TrialCells.cell(cells, TrialColumn.PROMPT), place),
                 origin(entry, line));
@@ -103,8 +102,7 @@ public final class TrialFeed {
             long value = most.amount().billionths();
             sink.trial(series, day, label, number, ReadingKind.AT_MOST, value, 1, help, prompt, origin);
         } else if (reading instanceof Reading.Tries tries) {
-            sink.trial(
-                    series, day, label, number, ReadingKind.TRIES, tries.met(), tries.given(), help, prompt, origin);
+            sink.trial(series, day, label, number, ReadingKind.TRIES, tries.met(), tries.given(), help, prompt, origin);
         } else if (reading instanceof Reading.NotObtained none) {
             sink.trial(series, day, label, number, kind(none.why()), 0, 1, help, prompt, origin);
         }
@@ -134,8 +132,7 @@ public final class TrialFeed {
         }
         return known.computeIfAbsent(
                 word,
-                written -> TrialCells.level(scale, written, place)
-                        .map(Level::rank)
-                        .orElse(Level.BLANK));
+                written ->
+                        TrialCells.level(scale, written, place).map(Level::rank).orElse(Level.BLANK));
     }
 }

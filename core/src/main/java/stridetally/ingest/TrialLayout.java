@@ -45,7 +45,9 @@ public record TrialLayout(
                 String bare = written.replaceFirst("\\s*[(\\[].*[)\\]]\\s*$", "");
                 column = columnOf(bare);
                 if (column.isPresent() && column.get() == TrialColumn.VALUE) {
-                    unit = written.substring(bare.length()).replaceAll("[()\\[\\]]", "").strip();
+                    unit = written.substring(bare.length())
+                            .replaceAll("[()\\[\\]]", "")
+                            .strip();
                 }
             }
             if (column.isEmpty()) {
@@ -105,7 +107,9 @@ public record TrialLayout(
     /** The text of a column in a row; blank when the column or the cell is not there. */
     public String text(List<String> cells, TrialColumn column) {
         Integer position = index.get(column);
-        return position == null || position >= cells.size() ? "" : cells.get(position).strip();
+        return position == null || position >= cells.size()
+                ? ""
+                : cells.get(position).strip();
     }
 
     /** Position of a column, from 1; 0 when it is not there. */

@@ -54,8 +54,8 @@ public final class TrialLog {
             TableReader table = TableReader.sniffing(reader, name, TrialLayout::isKnown);
             Row header = table.next()
                     .flatMap(Checked::value)
-                    .orElseThrow(() -> new InputRefused(
-                            name + ": no heading row; expected the first row to name student, date, measure and value"));
+                    .orElseThrow(() -> new InputRefused(name
+                            + ": no heading row; expected the first row to name student, date, measure and value"));
             TrialLayout layout = TrialLayout.of(header.cells(), name);
             DateOrderProof proof = new DateOrderProof(name, layout);
             boolean any = false;
