@@ -1,8 +1,8 @@
 package stridetally.scoring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -109,7 +109,7 @@ class SessionTablePropertyTest {
             assertEquals(bounded.count(), known.count());
             assertTrue(known.sum() >= bounded.sum(), said + " but " + real);
         } else {
-            assertFalse(true, said + " but " + real);
+            fail(said + " but " + real);
         }
     }
 

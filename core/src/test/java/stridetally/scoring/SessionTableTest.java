@@ -121,7 +121,7 @@ class SessionTableTest {
 
     @Test
     void manySessionsInLittleMemory() {
-        // 20 000 sessions of 5 tries of 3 digits: two kinds of page, and growth of every column and of the slots.
+        // 20 000 sessions of 5 tries: several pages, and growth of every column and of the slots.
         SessionTable table = new SessionTable(new SeriesNumbers());
         int series = table.numbers().number(Tries.key(Side.NONE));
         long line = 0;
