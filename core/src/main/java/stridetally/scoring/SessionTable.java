@@ -86,6 +86,11 @@ public final class SessionTable implements TrialSink {
         return new SessionIndex(this);
     }
 
+    /** Bytes in which the tries are held. */
+    long trialBytes() {
+        return trials.bytes();
+    }
+
     int series(int session) {
         return series[session];
     }

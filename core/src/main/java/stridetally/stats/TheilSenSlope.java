@@ -10,7 +10,7 @@ import org.apache.commons.numbers.arrays.Selection;
  * <p>0 or 1 points, or one x only: no slope. 2 points: a slope, no interval. The interval does not exist when a rank
  * falls outside 1..N, as at 5 points and level 0.95, nor when all y are equal, for then nothing is known of the error.
  * Pairs with equal y count as slope 0, decided by {@link OrderedValues#compare}; pairs with equal x are left out. Cost
- * n^2 in time and one array of N doubles, the least that selecting a median by rank needs; not estimable above 46,341
+ * n^2 in time and one array of N doubles, the least that selecting a median by rank needs; not estimable above about 65,000
  * points, where the pairs no longer fit an array.
  *
  * @param points n

@@ -87,6 +87,40 @@ class MannKendallTest {
         assertEquals(0, MannKendall.of(x, exact).orElseThrow().s());
     }
 
+    /** What a null variance is: the mean of S^2 over all 5040 orders of the values, ties of 3 and more on both sides. */
+    @Test
+    void theVarianceIsThatOverAllOrders() {
+        double[] x = {0, 0, 0, 1, 1, 2, 2};
+        double[] y = {1, 1, 1, 1, 2, 3, 3};
+        assertEquals(
+                squaresOverAllOrders(x, y, 0) / 5040.0, of(x, y).orElseThrow().variance(), 1e-12);
+        double[] untied = {1, 2, 3, 4, 5, 6, 7};
+        assertEquals(
+                squaresOverAllOrders(untied, y, 0) / 5040.0,
+                of(untied, y).orElseThrow().variance(),
+                1e-12);
+    }
+
+    private static double squaresOverAllOrders(double[] x, double[] y, int settled) {
+        if (settled == y.length) {
+            double s = 0;
+            for (int i = 0; i < y.length; i++) {
+                for (int j = 0; j < i; j++) {
+                    s += Math.signum(x[i] - x[j]) * Math.signum(y[i] - y[j]);
+                }
+            }
+            return s * s;
+        }
+        double sum = 0;
+        for (int next = settled; next < y.length; next++) {
+            double[] swapped = y.clone();
+            swapped[settled] = y[next];
+            swapped[next] = y[settled];
+            sum += squaresOverAllOrders(x, swapped, settled + 1);
+        }
+        return sum;
+    }
+
     @Test
     void refusesBrokenArguments() {
         assertThrows(IllegalArgumentException.class, () -> of(new double[] {1, 2}, 1));
