@@ -51,24 +51,7 @@ public final class GoalScorer {
     /** One goal. */
     public GoalScore score(Goal goal) {
         Optional<Measure> measure = measures.apply(goal.measure());
-        if (measure.isEmpty()) {
-            HelpCounts none = new HelpTally(caseload.settings()).counts();
-            return new GoalScore(
-                    goal,
-                    measure,
-                    List.of(),
-                    0,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Map.of(),
-                    List.of(),
-                    none,
-                    none,
-                    Optional.empty(),
-                    List.of("The measure is not in the catalogue."));
-        }
-        return score(goal, measure.get());
+        return measure.isPresent() ? score(goal, measure.get()) : unscored(goal);
     }
 
     /** Recorded tries of a goal at each level of help, in some days: its probes, or the practice of its measure and side. */
@@ -83,17 +66,13 @@ public final class GoalScorer {
         GoalSpan span = new GoalSpan(goal, asOf);
         Counting counting = Counting.forGoal(goal, measure, caseload.settings());
         Predicate<LocalDate> within = day -> span.outside(day).isEmpty();
-        NotUsedTally notUsed = new NotUsedTally();
-        found.notTaken()
-                .forEach(other -> index.of(other.series()).stream()
-                        .filter(session -> within.test(session.date()))
-                        .forEach(session -> notUsed.add(other.why(), other.detail(), session)));
+        NotUsedTally notUsed = notTaken(found, within);
         List<SideScore> sides = new ArrayList<>();
         HighestCap cap = new HighestCap();
         for (Side side : GoalMatch.sides(goal, measure)) {
             List<TrialGroup> sessions = notUsed.within(span, index.joined(seriesOf(found, side)));
             sessions.forEach(session -> cap.look(session, counting));
-            sides.add(score(goal, counting, side, sessions));
+            sides.add(SideScorer.score(goal, counting, side, sessions));
         }
         sides.forEach(side -> side.sessions().forEach(notUsed::addHelp));
         GoalTimeline timeline = new GoalTimeline(
@@ -115,34 +94,32 @@ public final class GoalScorer {
                 GoalCautions.of(goal, measure, reached, sides, caseload.settings()));
     }
 
-    private SideScore score(Goal goal, Counting counting, Side side, List<TrialGroup> tries) {
-        SessionScorer scorer = SessionScorer.by(counting);
-        List<Session> sessions = Streak.over(tries.stream()
-                .map(scorer::score)
-                .map(session -> evidence(goal, session.date())
-                        ? session
-                        : session.withAnswer(
-                                new Answer(Answer.Meets.NOT_ASKED, "up to the baseline date, no evidence of change")))
-                .toList());
-        List<Session> later = sessions.stream()
-                .filter(session -> evidence(goal, session.date()))
-                .toList();
-        Optional<SideScore.Latest> latest = later.stream()
-                .filter(session -> !(session.value() instanceof SessionValue.Missing))
-                .reduce((earlier, last) -> last)
-                .map(session -> new SideScore.Latest(session.date(), session.value()));
-        Optional<LocalDate> reached = TargetCheck.of(counting)
-                .flatMap(target -> later.stream()
-                        .filter(session -> target.session(session.value()) == Answer.Meets.YES)
-                        .map(Session::date)
-                        .findFirst());
-        int streak = sessions.isEmpty() ? 0 : sessions.get(sessions.size() - 1).streak();
-        return new SideScore(side, sessions, latest, reached, ShareOfWay.of(goal, latest), streak);
+    private GoalScore unscored(Goal goal) {
+        HelpCounts none = new HelpTally(caseload.settings()).counts();
+        return new GoalScore(
+                goal,
+                Optional.empty(),
+                List.of(),
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Map.of(),
+                List.of(),
+                none,
+                none,
+                Optional.empty(),
+                List.of("The measure is not in the catalogue."));
     }
 
-    /** The baseline is where the goal starts from; what was measured up to its day shows no change. */
-    private static boolean evidence(Goal goal, LocalDate day) {
-        return goal.baselineDate().map(day::isAfter).orElse(true);
+    private NotUsedTally notTaken(GoalMatch.Found found, Predicate<LocalDate> within) {
+        NotUsedTally notUsed = new NotUsedTally();
+        for (GoalMatch.NotTaken other : found.notTaken()) {
+            index.of(other.series()).stream()
+                    .filter(session -> within.test(session.date()))
+                    .forEach(session -> notUsed.add(other.why(), other.detail(), session));
+        }
+        return notUsed;
     }
 
     /** No defaults: without a written criterion, help or target, or without a better way, a goal is never met. */
@@ -150,7 +127,11 @@ public final class GoalScorer {
         boolean triesAlone = goal.criterion().byTries() && measure.kind() == MeasureKind.TRIES;
         boolean judgeable =
                 triesAlone || (goal.target().isPresent() && measure.better().isPresent());
-        return goal.help().isPresent() && judgeable ? goal.criterion().sessionsMet() : OptionalInt.empty();
+        boolean possible = goal.criterion().triesMet().orElse(1) > 0
+                && goal.criterion().sessionsMet().orElse(0) > 0;
+        return goal.help().isPresent() && judgeable && possible
+                ? goal.criterion().sessionsMet()
+                : OptionalInt.empty();
     }
 
     private static Optional<LocalDate> reachedOn(Goal goal, List<SideScore> sides) {

@@ -32,9 +32,12 @@ final class GoalTimeline {
         }
         events.sort(Comparator.comparing((Event event) -> event.session.date())
                 .thenComparing(event -> event.session.label()));
-        for (Event event : events) {
+        for (int i = 0; i < events.size(); i++) {
+            Event event = events.get(i);
             streaks[event.side] = event.session.streak();
-            if (metOn.isEmpty() && sessionsToMeet.isPresent() && streak() >= sessionsToMeet.getAsInt()) {
+            // Both sides hold on a day only when the whole day has been seen.
+            boolean seen = rule != GoalSide.EACH || i + 1 == events.size() || !sameDay(event, events.get(i + 1));
+            if (seen && metOn.isEmpty() && sessionsToMeet.isPresent() && streak() >= sessionsToMeet.getAsInt()) {
                 metOn = Optional.of(event.session.date());
             }
         }
@@ -78,8 +81,11 @@ final class GoalTimeline {
     }
 
     private static boolean together(Event one, Event other) {
-        return one.session.date().equals(other.session.date())
-                && one.session.label().equals(other.session.label());
+        return sameDay(one, other) && one.session.label().equals(other.session.label());
+    }
+
+    private static boolean sameDay(Event one, Event other) {
+        return one.session.date().equals(other.session.date());
     }
 
     private Meets joined(List<Event> sides) {

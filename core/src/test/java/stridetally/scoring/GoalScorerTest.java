@@ -99,6 +99,13 @@ class GoalScorerTest {
     }
 
     @Test
+    void aCriterionOfNoSessionsIsNotMet() {
+        draft.criterion = "4/5x0";
+        weekly(Tries.key(Side.NONE), GOOD);
+        assertTrue(draft.score(Tries.steps(), table, "2025-12-31").metOn().isEmpty());
+    }
+
+    @Test
     void triesWrittenAsMetNeedNoTarget() {
         draft.target = "";
         weekly(Tries.key(Side.NONE), "4/5, 5/5");
@@ -222,6 +229,8 @@ class GoalScorerTest {
             EACH   | g g g | m g g | 2 | 2025-09-22
             # left has 2, then loses it before right has 2
             EACH   | g g m | m g g | 0 | ''
+            # on the 22nd left gets its second and right loses its own: the day does not hold for both
+            EACH   | m g g | g g m | 0 | ''
             EITHER | g g m | m g g | 2 | 2025-09-15
             EITHER | m g m | g m g | 1 | ''
             LEFT   | g g m | m m m | 0 | 2025-09-15

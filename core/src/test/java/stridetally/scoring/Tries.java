@@ -79,15 +79,15 @@ final class Tries {
         feed(table, table.numbers().number(key), LocalDate.parse(day), "", tries);
     }
 
-    static void feed(TrialSink sink, int series, LocalDate day, String label, String tries) {
-        int label1 = label.isEmpty() ? 0 : ((SessionTable) sink).numbers().label(label);
+    static void feed(SessionTable sink, int series, LocalDate day, String label, String tries) {
+        int labelNumber = label.isEmpty() ? 0 : sink.numbers().label(label);
         long line = day.toEpochDay() * 1000;
         for (String one : tries.split(" ", -1)) {
-            feed(sink, series, (int) day.toEpochDay(), label1, one, line++);
+            feed(sink, series, (int) day.toEpochDay(), labelNumber, one, line++);
         }
     }
 
-    static void feed(TrialSink sink, int series, int day, int label, String one, long origin) {
+    private static void feed(TrialSink sink, int series, int day, int label, String one, long origin) {
         int number = 0;
         String rest = one;
         if (rest.startsWith("#")) {
