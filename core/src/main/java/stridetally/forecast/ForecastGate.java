@@ -1,0 +1,69 @@
+package stridetally.forecast;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stridetally.measures.Rhythm;
+import stridetally.model.Thresholds;
+
+/** What every forecaster asks before it says anything of a goal. */
+final class ForecastGate {
+
+    private ForecastGate() {}
+
+    /** Why there is no forecast; empty when there may be one. */
+    static Optional<String> whyNot(ForecastCase goal, Thresholds thresholds) {
+        return notAsked(goal).or(() -> tooFew(goal, thresholds)).or(() -> stale(goal, thresholds));
+    }
+
+    /** What the goal itself lacks for any forecast. */
+    static List<String> missingParts(ForecastCase goal) {
+        List<String> missing = new ArrayList<>();
+        if (goal.target().isEmpty()) {
+            missing.add("no target");
+        }
+        if (goal.due().isEmpty()) {
+            missing.add("no due date");
+        }
+        if (goal.better().isEmpty()) {
+            missing.add("a measure of which neither way is better");
+        }
+        return missing;
+    }
+
+    /** Whether the last point is further back than the settings allow. A session exactly so many weeks ago still counts. */
+    static boolean isStale(ForecastCase goal, Thresholds thresholds) {
+        return goal.series()
+                .latest()
+                .map(last -> goal.clock().schoolDays(last.date(), goal.asOf()) > 7L * thresholds.staleWeeks())
+                .orElse(false);
+    }
+
+    private static Optional<String> notAsked(ForecastCase goal) {
+        List<String> missing = missingParts(goal);
+        if (!missing.isEmpty()) {
+            return Optional.of("the goal has " + String.join(" and ", missing));
+        }
+        return goal.rhythm() == Rhythm.REVIEW ? Optional.of(Progress.sentence(goal)) : Optional.empty();
+    }
+
+    private static Optional<String> tooFew(ForecastCase goal, Thresholds thresholds) {
+        int n = goal.series().points().size();
+        if (n < thresholds.fewestPoints()) {
+            return Optional.of(n + " of " + thresholds.fewestPoints() + " sessions with a value that a forecast needs");
+        }
+        return goal.series().bounded() == n && n > 0
+                ? Optional.of("all " + n + " values are capped; caps alone show no change")
+                : Optional.empty();
+    }
+
+    private static Optional<String> stale(ForecastCase goal, Thresholds thresholds) {
+        if (!isStale(goal, thresholds)) {
+            return Optional.empty();
+        }
+        LocalDate last = goal.series().latest().orElseThrow().date();
+        return Optional.of("no session with a value in the last " + thresholds.staleWeeks()
+                + " weeks outside school breaks; the last was on " + last);
+    }
+}

@@ -1,0 +1,37 @@
+package stridetally.forecast;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import stridetally.model.Goal;
+import stridetally.model.Visit;
+
+/**
+ * What is known of a goal when it is judged.
+ *
+ * @param asOf the day of the judgement
+ * @param sides one, or two for a goal of each or either side
+ * @param studentUntil the student's last day on the caseload
+ * @param visits the student's attendance
+ */
+public record GoalFacts(
+        Goal goal, LocalDate asOf, List<SideFacts> sides, Optional<LocalDate> studentUntil, List<Visit> visits) {
+
+    public GoalFacts {
+        sides = List.copyOf(sides);
+        visits = List.copyOf(visits);
+        if (sides.isEmpty() || sides.size() > 2) {
+            throw new IllegalArgumentException("sides " + sides.size());
+        }
+    }
+
+    /** First day of the goal: its own, else its baseline's. */
+    Optional<LocalDate> start() {
+        return goal.from().or(goal::baselineDate);
+    }
+
+    /** Whether the due date is over on the day of the judgement. */
+    boolean pastDue() {
+        return goal.due().map(due -> due.isBefore(asOf)).orElse(false);
+    }
+}

@@ -1,0 +1,84 @@
+package stridetally.forecast;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stridetally.model.DateRange;
+import stridetally.model.SchoolBreak;
+
+/**
+ * The two clocks of a school. The forecast's clock stands still in long breaks, because the work on a goal does; weeks
+ * without a session are counted outside all breaks. Breaks that overlap or follow each other without a day between are
+ * one break. Every span is of the days after its first date, up to and with its last.
+ *
+ * @param breaks all breaks of the school, joined, in order
+ * @param longBreaks those that stop the forecast's clock
+ */
+public record SchoolClock(List<DateRange> breaks, List<DateRange> longBreaks) {
+
+    /** A school without breaks: real days. */
+    public static final SchoolClock REAL_DAYS = new SchoolClock(List.of(), List.of());
+
+    public SchoolClock {
+        breaks = List.copyOf(breaks);
+        longBreaks = List.copyOf(longBreaks);
+    }
+
+    /**
+     * The clock of one school.
+     *
+     * @param school breaks of this school and breaks of all schools count
+     * @param longBreakWeeks a joined break of more weeks than this stops the forecast's clock
+     */
+    public static SchoolClock of(List<SchoolBreak> breaks, String school, int longBreakWeeks) {
+        List<DateRange> joined = join(breaks.stream()
+                .filter(one -> one.school().isBlank() || one.school().equals(school))
+                .map(SchoolBreak::days)
+                .sorted(Comparator.comparing(DateRange::first).thenComparing(DateRange::last))
+                .toList());
+        List<DateRange> longOnes =
+                joined.stream().filter(one -> one.days() > 7 * longBreakWeeks).toList();
+        return new SchoolClock(joined, longOnes);
+    }
+
+    /** Days on which the forecast's clock runs; negative when {@code last} is before {@code after}. */
+    public long runningDays(LocalDate after, LocalDate last) {
+        return daysOutside(longBreaks, after, last);
+    }
+
+    /** Days outside all breaks; negative when {@code last} is before {@code after}. */
+    public long schoolDays(LocalDate after, LocalDate last) {
+        return daysOutside(breaks, after, last);
+    }
+
+    private static long daysOutside(List<DateRange> left, LocalDate after, LocalDate last) {
+        if (last.isBefore(after)) {
+            return -daysOutside(left, last, after);
+        }
+        long inside = left.stream().mapToLong(one -> overlap(one, after, last)).sum();
+        return ChronoUnit.DAYS.between(after, last) - inside;
+    }
+
+    private static long overlap(DateRange days, LocalDate after, LocalDate last) {
+        LocalDate start = days.first().isAfter(after) ? days.first() : after.plusDays(1);
+        LocalDate end = days.last().isBefore(last) ? days.last() : last;
+        return Math.max(0, ChronoUnit.DAYS.between(start, end) + 1);
+    }
+
+    private static List<DateRange> join(List<DateRange> inOrder) {
+        List<DateRange> joined = new ArrayList<>();
+        for (DateRange next : inOrder) {
+            int top = joined.size() - 1;
+            if (top >= 0 && !next.first().isAfter(joined.get(top).last().plusDays(1))) {
+                DateRange open = joined.get(top);
+                LocalDate last = next.last().isAfter(open.last()) ? next.last() : open.last();
+                joined.set(top, new DateRange(open.first(), last));
+            } else {
+                joined.add(next);
+            }
+        }
+        return joined;
+    }
+}

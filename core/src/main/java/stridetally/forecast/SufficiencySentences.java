@@ -1,0 +1,35 @@
+package stridetally.forecast;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import stridetally.model.GoalAim;
+
+/** Whether change so far is enough, in the fixed sentence that fits. */
+final class SufficiencySentences {
+
+    private SufficiencySentences() {}
+
+    /** Why it cannot be said; a goal without a due date asks no such question. */
+    static Sentence unsaid(JudgementSentence why, Optional<LocalDate> due) {
+        return due.map(why::with).orElseGet(() -> JudgementSentence.UNSAID_NO_DATE.with());
+    }
+
+    /** Why it cannot be said, or that the question has passed with the date. */
+    static Sentence unsaid(JudgementSentence why, GoalFacts facts) {
+        return facts.pastDue()
+                ? JudgementSentence.SETTLED_DATE.with(facts.goal().due().orElseThrow())
+                : unsaid(why, facts.goal().due());
+    }
+
+    /** What the chance says. */
+    static Sentence said(Judgement byChance, GoalAim aim, LocalDate due) {
+        boolean keep = aim == GoalAim.KEEP;
+        if (byChance == Judgement.ON_COURSE) {
+            return (keep ? JudgementSentence.ENOUGH_TO_KEEP : JudgementSentence.ENOUGH).with(due);
+        }
+        if (byChance == Judgement.OFF_COURSE) {
+            return (keep ? JudgementSentence.NOT_ENOUGH_TO_KEEP : JudgementSentence.NOT_ENOUGH).with(due);
+        }
+        return (keep ? JudgementSentence.OPEN_TO_KEEP : JudgementSentence.OPEN).with(due);
+    }
+}

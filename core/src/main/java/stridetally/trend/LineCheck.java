@@ -1,0 +1,23 @@
+package stridetally.trend;
+
+import java.util.Optional;
+
+/** What keeps any line or rank statistic from being computed, in the words of people rather than of a kernel. */
+final class LineCheck {
+
+    private LineCheck() {}
+
+    static Optional<String> whyNot(Series series) {
+        int n = series.points().size();
+        if (n < 2) {
+            return Optional.of(n == 0 ? "no session with a value" : "1 session with a value; a line needs 2");
+        }
+        if (series.bounded() == n) {
+            return Optional.of("all " + n + " values are capped; caps alone show no change");
+        }
+        if (series.first().equals(series.latest().map(Point::date))) {
+            return Optional.of("all sessions with a value are of one day; a line needs 2 days");
+        }
+        return Optional.empty();
+    }
+}
