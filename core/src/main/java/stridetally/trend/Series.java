@@ -36,7 +36,8 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
                 within.stream().flatMap(session -> Point.of(session).stream()).toList();
         List<HelpShare> help = within.stream()
                 .filter(session -> session.recorded() > 0)
-                .map(session -> new HelpShare(session.date(), session.permittedTries(), session.recorded()))
+                .map(session ->
+                        new HelpShare(session.date(), session.permittedTries(), session.recorded(), session.recorded()))
                 .toList();
         Optional<LocalDate> firstPoint = points.stream().map(Point::date).findFirst();
         Optional<LocalDate> firstSession = within.stream().map(Session::date).findFirst();
@@ -72,7 +73,7 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
 
     /** Sessions whose recorded probes all needed more help than the goal permits. */
     public int assistedOnly() {
-        return (int) help.stream().filter(share -> share.permitted() == 0).count();
+        return (int) help.stream().filter(HelpShare::assistedOnly).count();
     }
 
     /** Real days from the origin to a day; the origin must be known. */

@@ -153,18 +153,19 @@ public record TrendLine(
     }
 
     private static Estimate<Double> permittedShare(Series series) {
-        if (series.help().isEmpty()) {
-            return Estimate.notEstimable("no session with recorded probes");
+        List<HelpShare> known = series.help().stream()
+                .filter(share -> share.share().isPresent())
+                .toList();
+        if (known.isEmpty()) {
+            return Estimate.notEstimable("no session with a recorded probe whose help is known");
         }
-        double[] days = series.help().stream()
-                .mapToDouble(share -> series.day(share.date()))
-                .toArray();
+        double[] days =
+                known.stream().mapToDouble(share -> series.day(share.date())).toArray();
         if (days[0] == days[days.length - 1]) {
             return Estimate.notEstimable("all probes are of one day; a line needs 2 days");
         }
-        double[] shares = series.help().stream()
-                .mapToDouble(share -> (double) share.permitted() / share.recorded())
-                .toArray();
+        double[] shares =
+                known.stream().mapToDouble(share -> share.share().orElseThrow()).toArray();
         return StraightLine.fit(days, shares).flatMap(fit -> Estimate.finite(fit.slope() * 7));
     }
 }
