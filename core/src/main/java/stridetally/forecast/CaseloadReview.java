@@ -2,23 +2,19 @@ package stridetally.forecast;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import stridetally.measures.Measure;
 import stridetally.model.Caseload;
 import stridetally.model.Goal;
-import stridetally.model.GoalId;
-import stridetally.model.MeasureId;
-import stridetally.model.Side;
 import stridetally.model.Student;
 import stridetally.model.Visit;
+import stridetally.scoring.GoalScore;
 
 /**
  * All goals of a caseload, reviewed in one go: the forecaster sees every series, whatever part of the result is shown.
  *
- * @param goals in the order of the goal file
+ * @param goals in the order of the scores
  */
 public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
 
@@ -29,78 +25,61 @@ public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
     /**
      * Reviews a caseload.
      *
-     * @param catalogue every goal's measure must be in it, which reading the goals has seen to
-     * @param scores the scored sides of each goal; a goal or side that is not there has no sessions
+     * @param scores of all its goals, up to the same day
      * @param asOf the last day whose sessions count
      */
-    public static CaseloadReview of(
-            Caseload caseload,
-            Function<MeasureId, Optional<Measure>> catalogue,
-            Map<GoalId, List<ScoredSide>> scores,
-            LocalDate asOf,
-            Forecaster forecaster) {
-        List<SideReading> readings = new ArrayList<>();
-        for (Goal goal : caseload.goals()) {
-            Measure measure = catalogue
-                    .apply(goal.measure())
-                    .orElseThrow(
-                            () -> new IllegalArgumentException("no measure " + goal.measure() + " in the catalogue"));
-            SchoolClock clock = clock(caseload, goal);
-            for (Side side : sides(goal)) {
-                ScoredSide score = scores.getOrDefault(goal.id(), List.of()).stream()
-                        .filter(one -> one.side() == side)
-                        .findFirst()
-                        .orElseGet(() -> ScoredSide.empty(side));
-                readings.add(SideReading.of(goal, measure, score, asOf, clock));
-            }
+    public static CaseloadReview of(Caseload caseload, List<GoalScore> scores, LocalDate asOf, Forecaster forecaster) {
+        List<List<SideReading>> readings =
+                scores.stream().map(score -> read(caseload, score, asOf)).toList();
+        List<ForecastCase> cases =
+                readings.stream().flatMap(List::stream).map(SideReading::asked).toList();
+        List<Forecast> forecasts = forecaster.forecast(cases);
+        if (forecasts.size() != cases.size()) {
+            throw new IllegalArgumentException(forecasts.size() + " forecasts of " + cases.size() + " cases");
         }
-        List<Forecast> forecasts =
-                forecaster.forecast(readings.stream().map(SideReading::asked).toList());
-        if (forecasts.size() != readings.size()) {
-            throw new IllegalArgumentException(forecasts.size() + " forecasts of " + readings.size() + " cases");
-        }
-        return new CaseloadReview(asOf, review(caseload, asOf, readings, forecasts));
-    }
-
-    private static List<GoalReview> review(
-            Caseload caseload, LocalDate asOf, List<SideReading> readings, List<Forecast> forecasts) {
-        Judge judge = new Judge(caseload.settings().thresholds());
+        Iterator<Forecast> next = forecasts.iterator();
         List<GoalReview> reviews = new ArrayList<>();
-        int next = 0;
-        for (Goal goal : caseload.goals()) {
-            int end = next + sides(goal).size();
-            List<SideReview> sides = new ArrayList<>();
-            List<SideFacts> facts = new ArrayList<>();
-            for (int i = next; i < end; i++) {
-                sides.add(readings.get(i).review(forecasts.get(i)));
-                facts.add(readings.get(i).facts(forecasts.get(i)));
-            }
-            GoalFacts known = new GoalFacts(goal, asOf, facts, studentUntil(caseload, goal), visits(caseload, goal));
-            reviews.add(new GoalReview(goal, readings.get(next).measure(), sides, judge.judge(known)));
-            next = end;
+        for (int i = 0; i < scores.size(); i++) {
+            reviews.add(review(caseload, scores.get(i), asOf, readings.get(i), next));
         }
-        return reviews;
+        return new CaseloadReview(asOf, reviews);
     }
 
-    private static List<Side> sides(Goal goal) {
-        return switch (goal.side()) {
-            case NONE -> List.of(Side.NONE);
-            case LEFT -> List.of(Side.LEFT);
-            case RIGHT -> List.of(Side.RIGHT);
-            case EACH, EITHER -> List.of(Side.LEFT, Side.RIGHT);
-        };
-    }
-
-    private static SchoolClock clock(Caseload caseload, Goal goal) {
-        String school = caseload.student(goal.student()).map(Student::school).orElse("");
-        return SchoolClock.of(
+    private static List<SideReading> read(Caseload caseload, GoalScore score, LocalDate asOf) {
+        if (score.measure().isEmpty()) {
+            return List.of();
+        }
+        SchoolClock clock = SchoolClock.of(
                 caseload.settings().breaks(),
-                school,
+                student(caseload, score.goal()).map(Student::school).orElse(""),
                 caseload.settings().thresholds().longBreakWeeks());
+        return score.sides().stream()
+                .map(side -> SideReading.of(score.goal(), score.measure().get(), side, asOf, clock))
+                .toList();
     }
 
-    private static Optional<LocalDate> studentUntil(Caseload caseload, Goal goal) {
-        return caseload.student(goal.student()).flatMap(Student::until);
+    private static GoalReview review(
+            Caseload caseload, GoalScore score, LocalDate asOf, List<SideReading> sides, Iterator<Forecast> next) {
+        List<SideReview> reviews = new ArrayList<>();
+        List<SideFacts> facts = new ArrayList<>();
+        for (SideReading side : sides) {
+            Forecast forecast = next.next();
+            reviews.add(side.review(forecast));
+            facts.add(side.facts(forecast));
+        }
+        GoalFacts known = new GoalFacts(
+                score.goal(),
+                asOf,
+                CriterionFacts.of(score),
+                facts,
+                student(caseload, score.goal()).flatMap(Student::until),
+                visits(caseload, score.goal()));
+        Judge judge = new Judge(caseload.settings().thresholds());
+        return new GoalReview(score, reviews, judge.judge(known));
+    }
+
+    private static Optional<Student> student(Caseload caseload, Goal goal) {
+        return caseload.student(goal.student());
     }
 
     private static List<Visit> visits(Caseload caseload, Goal goal) {

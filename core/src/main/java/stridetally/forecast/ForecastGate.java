@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.measures.Rhythm;
+import stridetally.model.GoalAim;
 import stridetally.model.Thresholds;
 
 /** What every forecaster asks before it says anything of a goal. */
@@ -29,7 +30,30 @@ final class ForecastGate {
         if (goal.better().isEmpty()) {
             missing.add("a measure of which neither way is better");
         }
+        missing.addAll(flaws(goal));
         return missing;
+    }
+
+    /** What is written in the goal and cannot be meant. */
+    static List<String> flaws(ForecastCase goal) {
+        List<String> flaws = new ArrayList<>();
+        boolean worse = goal.aim() == GoalAim.REACH
+                && goal.better().isPresent()
+                && goal.baseline().isPresent()
+                && goal.target().isPresent()
+                && goal.target().get().compareTo(goal.baseline().get())
+                                * goal.better().get().sign()
+                        < 0;
+        if (worse) {
+            flaws.add("a target that is worse than its baseline");
+        }
+        boolean early = goal.due()
+                .flatMap(due -> goal.baselineDate().map(start -> !due.isAfter(start)))
+                .orElse(false);
+        if (early) {
+            flaws.add("a due date that is not after its baseline date");
+        }
+        return flaws;
     }
 
     /** Whether the last point is further back than the settings allow. A session exactly so many weeks ago still counts. */

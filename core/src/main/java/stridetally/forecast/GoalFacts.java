@@ -10,17 +10,22 @@ import stridetally.model.Visit;
  * What is known of a goal when it is judged.
  *
  * @param asOf the day of the judgement
- * @param sides one, or two for a goal of each or either side
+ * @param sides one, or two for a goal of each or either side; none when its measure is not in the catalogue
  * @param studentUntil the student's last day on the caseload
  * @param visits the student's attendance
  */
 public record GoalFacts(
-        Goal goal, LocalDate asOf, List<SideFacts> sides, Optional<LocalDate> studentUntil, List<Visit> visits) {
+        Goal goal,
+        LocalDate asOf,
+        CriterionFacts criterion,
+        List<SideFacts> sides,
+        Optional<LocalDate> studentUntil,
+        List<Visit> visits) {
 
     public GoalFacts {
         sides = List.copyOf(sides);
         visits = List.copyOf(visits);
-        if (sides.isEmpty() || sides.size() > 2) {
+        if (sides.size() > 2) {
             throw new IllegalArgumentException("sides " + sides.size());
         }
     }
@@ -33,5 +38,25 @@ public record GoalFacts(
     /** Whether the due date is over on the day of the judgement. */
     boolean pastDue() {
         return goal.due().map(due -> due.isBefore(asOf)).orElse(false);
+    }
+
+    /** Whether a day is not after the due date; any day when there is none. */
+    boolean inTime(LocalDate day) {
+        return goal.due().map(due -> !day.isAfter(due)).orElse(true);
+    }
+
+    /** Sessions with recorded probes, on all sides. */
+    int probed() {
+        return sides.stream().mapToInt(SideFacts::probed).sum();
+    }
+
+    /** Sessions with a value, on all sides. */
+    int valued() {
+        return sides.stream().mapToInt(SideFacts::valued).sum();
+    }
+
+    /** Sessions whose probes all needed more help, on all sides. */
+    int assistedOnly() {
+        return sides.stream().mapToInt(SideFacts::assistedOnly).sum();
     }
 }

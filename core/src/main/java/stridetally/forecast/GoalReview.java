@@ -3,19 +3,24 @@ package stridetally.forecast;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import stridetally.measures.Measure;
 import stridetally.model.Goal;
+import stridetally.scoring.GoalScore;
 
 /**
  * Everything computed of one goal, for tables and reports.
  *
- * @param sides one, or two for a goal of each or either side, left before right
+ * @param sides one, or left and right for a goal of each or either side; none when its measure is not in the catalogue
  * @param judgement of the goal as a whole
  */
-public record GoalReview(Goal goal, Measure measure, List<SideReview> sides, GoalJudgement judgement) {
+public record GoalReview(GoalScore score, List<SideReview> sides, GoalJudgement judgement) {
 
     public GoalReview {
         sides = List.copyOf(sides);
+    }
+
+    /** The goal. */
+    public Goal goal() {
+        return score.goal();
     }
 
     /** Why figures of a side's row are missing or to be read with care, and why the goal is judged so: one text. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.model.Goal;
-import stridetally.model.GoalAim;
 import stridetally.model.GoalEnd;
 import stridetally.model.Thresholds;
 
@@ -16,8 +15,9 @@ import stridetally.model.Thresholds;
  *   <li>{@code ended}: the goal is closed, or the student has left;
  *   <li>{@code not begun}: the day is before the goal's first day or baseline date, or no try was ever recorded (a due date
  *       gone by meanwhile is said);
- *   <li>{@code met}: the criterion is written, the help is written, and it was satisfied by the due date. A target to be
- *       held is met only when its date has passed and the last session up to then meets;
+ *   <li>no word: what is written in the goal cannot be meant (a target worse than the baseline, a due date before it);
+ *   <li>{@code met}: the criterion and the help are written, and the criterion was satisfied by the due date. A target to
+ *       be held is met only when its date has passed and the last session up to then meets;
  *   <li>{@code not met by its date}: the due date has passed. Satisfied after it is not met by it. When the target was
  *       reached in time but the goal has no criterion (or it was satisfied, but no help is written) no word is true, and
  *       none is given;
@@ -30,16 +30,24 @@ import stridetally.model.Thresholds;
  *       {@code too close to call}. For a target to be held, the chance that the line is there on the due date.
  * </ol>
  *
- * Two sides are judged each by itself; {@link SideChoice} says which stands for the goal.
+ * From {@code not yet without help} on, two sides are judged each by itself; {@link SideChoice} says which stands for the
+ * goal.
  */
 public record Judge(Thresholds thresholds) {
 
     /** Judges a goal. */
     public GoalJudgement judge(GoalFacts facts) {
-        Optional<GoalJudgement> closed = closed(facts).or(() -> beforeItsStart(facts));
-        if (closed.isPresent()) {
-            return closed.get();
-        }
+        DateJudge byDate = new DateJudge(facts);
+        return closed(facts, byDate)
+                .or(() -> beforeItsStart(facts))
+                .or(() -> nothingRecorded(facts))
+                .or(() -> flawed(facts))
+                .or(byDate::met)
+                .or(() -> missesWhatADateNeeds(facts) ? Optional.empty() : byDate.pastItsDate())
+                .orElseGet(() -> bySides(facts));
+    }
+
+    private GoalJudgement bySides(GoalFacts facts) {
         SideJudge sideJudge = new SideJudge(facts, thresholds);
         List<SideVerdict> verdicts =
                 facts.sides().stream().map(sideJudge::judge).toList();
@@ -48,7 +56,7 @@ public record Judge(Thresholds thresholds) {
                 : SideChoice.choose(facts.goal().side(), verdicts.get(0), verdicts.get(1), thresholds);
     }
 
-    private static Optional<GoalJudgement> closed(GoalFacts facts) {
+    private static Optional<GoalJudgement> closed(GoalFacts facts, DateJudge byDate) {
         Goal goal = facts.goal();
         LocalDate asOf = facts.asOf();
         Optional<LocalDate> left = facts.studentUntil().filter(until -> until.isBefore(asOf));
@@ -63,11 +71,7 @@ public record Judge(Thresholds thresholds) {
         if (reasons.isEmpty()) {
             return Optional.empty();
         }
-        if (facts.sides().size() == 1
-                && goal.aim() == GoalAim.REACH
-                && goal.help().isPresent()) {
-            metEarlier(goal, facts.sides().get(0)).ifPresent(reasons::add);
-        }
+        byDate.metSentence().ifPresent(reasons::add);
         return Optional.of(
                 new GoalJudgement(Optional.of(Judgement.ENDED), reasons, JudgementSentence.SETTLED_ENDED.with()));
     }
@@ -82,12 +86,6 @@ public record Judge(Thresholds thresholds) {
                 .orElseGet(() -> JudgementSentence.ENDED_UNSAID.with(until));
     }
 
-    private static Optional<Sentence> metEarlier(Goal goal, SideFacts side) {
-        return side.satisfiedOn()
-                .filter(day -> goal.due().map(due -> !day.isAfter(due)).orElse(true))
-                .map(day -> SideJudge.metSentence(side, day));
-    }
-
     private static Optional<GoalJudgement> beforeItsStart(GoalFacts facts) {
         Goal goal = facts.goal();
         return goal.from()
@@ -96,6 +94,42 @@ public record Judge(Thresholds thresholds) {
                 .map(start -> new GoalJudgement(
                         Optional.of(Judgement.NOT_BEGUN),
                         List.of(JudgementSentence.BEGINS.with(start)),
-                        SufficiencySentences.unsaid(JudgementSentence.UNSAID_NOT_BEGUN, goal.due())));
+                        SufficiencySentences.unsaid(JudgementSentence.UNSAID_NOT_BEGUN, facts)));
+    }
+
+    private static Optional<GoalJudgement> nothingRecorded(GoalFacts facts) {
+        if (facts.sides().isEmpty() || facts.probed() > 0) {
+            return Optional.empty();
+        }
+        List<Sentence> reasons = new ArrayList<>();
+        reasons.add(SideJudge.nothingSince(facts));
+        if (facts.pastDue()) {
+            reasons.add(JudgementSentence.DATE_PASSED.with(facts.goal().due().orElseThrow()));
+        }
+        MissedVisits.sentence(facts).ifPresent(reasons::add);
+        return Optional.of(new GoalJudgement(
+                Optional.of(Judgement.NOT_BEGUN),
+                reasons,
+                SufficiencySentences.unsaid(JudgementSentence.UNSAID_NOT_BEGUN, facts)));
+    }
+
+    private static Optional<GoalJudgement> flawed(GoalFacts facts) {
+        List<String> flaws = facts.sides().isEmpty()
+                ? List.of("a measure that is not in the catalogue")
+                : ForecastGate.flaws(facts.sides().get(0).asked());
+        if (flaws.isEmpty()) {
+            return Optional.empty();
+        }
+        String text = String.join(" and ", flaws);
+        return Optional.of(new GoalJudgement(
+                Optional.empty(),
+                List.of(JudgementSentence.NOT_JUDGED.with(text)),
+                JudgementSentence.UNSAID_GOAL.with(text)));
+    }
+
+    /** A date gone by says nothing of a goal without a target, or of which nobody can say when it is reached. */
+    private static boolean missesWhatADateNeeds(GoalFacts facts) {
+        return facts.goal().target().isEmpty()
+                || facts.sides().get(0).asked().better().isEmpty();
     }
 }

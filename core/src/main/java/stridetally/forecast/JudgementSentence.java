@@ -7,6 +7,7 @@ package stridetally.forecast;
 public enum JudgementSentence {
     MET("Met on {0}; since then {1} of {2} sessions meet."),
     MET_AND_NO_SESSION_SINCE("Met on {0}; no session since."),
+    MET_SOME_NOT_KNOWN("Met on {0}; since then {1} of {2} sessions meet, and of {3} it is not known."),
     HELD("The target was to be held until {0}, and the last session up to then meets the criterion."),
     ON_COURSE("The chance to reach the goal by {0} is at or above {1} %."),
     TOO_CLOSE("The chance to reach the goal by {0} is above {2} % and below {1} %."),
@@ -27,6 +28,7 @@ public enum JudgementSentence {
     DATE_PASSED("Its date, {0}, has passed."),
     NOT_MET("Its date, {0}, has passed and the criterion was not satisfied by then."),
     NOT_HELD("The target was to be held until {0}, and the last session up to then does not meet the criterion."),
+    NOT_SHOWN_HELD("The target was to be held until {0}, and no session up to then shows that it was."),
     TARGET_NOT_REACHED("Its date, {0}, has passed and the target was not reached by then."),
     SATISFIED_LATE("Its date was {0}; the criterion was satisfied on {1}, after it."),
     ENDED_ON("Closed on {0}: {1}."),

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stridetally.trend.Point;
 import stridetally.units.Amount;
 
@@ -13,18 +12,6 @@ import stridetally.units.Amount;
 final class Progress {
 
     private Progress() {}
-
-    /**
-     * Share of the way from baseline to target at the latest value: below 0 when worse than the baseline, above 1 beyond
-     * the target. Empty without a latest value, or when the target is not better than the baseline.
-     */
-    static OptionalDouble shareOfWay(ForecastCase goal) {
-        Optional<Point> latest = goal.series().latest();
-        Optional<Long> way = way(goal);
-        return latest.isPresent() && way.isPresent()
-                ? OptionalDouble.of(gain(goal, latest.get()) / Amount.toDouble(way.get()))
-                : OptionalDouble.empty();
-    }
 
     /** Such as {@code gained 2 of 6 with 40 % of the time gone}. */
     static String sentence(ForecastCase goal) {

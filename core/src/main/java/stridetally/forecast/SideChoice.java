@@ -1,16 +1,14 @@
 package stridetally.forecast;
 
-import java.util.Comparator;
-import java.util.OptionalDouble;
 import stridetally.model.GoalSide;
 import stridetally.model.Thresholds;
 
 /**
  * Which of two sides stands for the goal. {@code each}: the weaker, since both must hold; {@code either}: the better,
  * since one is enough. The chance decides. Where only one side has a chance, it stands for the goal if it alone settles
- * it (for {@code each}, it is off course; for {@code either}, on course or met), else the side that cannot be judged
- * does: a goal is not on course for both sides when nothing is known of one. Without any chance the share of the way
- * decides, and no share counts as the least.
+ * it (for {@code each}, it is off course; for {@code either}, on course), else the side that cannot be judged does: a goal
+ * is not on course for both sides when nothing is known of one. Without any chance the share of the way decides, and no
+ * share counts as the least. Of equal sides the first is taken.
  */
 final class SideChoice {
 
@@ -18,9 +16,9 @@ final class SideChoice {
 
     static GoalJudgement choose(GoalSide goal, SideVerdict first, SideVerdict second, Thresholds thresholds) {
         boolean better = goal == GoalSide.EITHER;
-        boolean takesFirst = first.strength().isPresent() == second.strength().isPresent()
-                ? order().compare(first, second) * (better ? -1 : 1) <= 0
-                : first.strength().isPresent() == settles(first, second, better, thresholds);
+        boolean takesFirst = first.chance().isPresent() == second.chance().isPresent()
+                ? Double.compare(standing(first), standing(second)) * (better ? -1 : 1) <= 0
+                : first.chance().isPresent() == settles(first, second, better, thresholds);
         SideVerdict judged = takesFirst ? first : second;
         SideVerdict other = takesFirst ? second : first;
         JudgementSentence form = better ? JudgementSentence.BETTER_SIDE : JudgementSentence.WEAKER_SIDE;
@@ -29,21 +27,11 @@ final class SideChoice {
     }
 
     private static boolean settles(SideVerdict first, SideVerdict second, boolean better, Thresholds thresholds) {
-        double known = first.strength().orElseGet(() -> second.strength().orElseThrow());
+        double known = first.chance().orElseGet(() -> second.chance().orElseThrow());
         return better ? known >= thresholds.onCourse() : known <= thresholds.offCourse();
     }
 
-    /** Weaker first: by chance or share of the way, then met later. */
-    private static Comparator<SideVerdict> order() {
-        return Comparator.comparingDouble(SideChoice::standing)
-                .thenComparing(verdict -> verdict.side()
-                        .satisfiedOn()
-                        .map(day -> -day.toEpochDay())
-                        .orElse(Long.MIN_VALUE));
-    }
-
     private static double standing(SideVerdict verdict) {
-        OptionalDouble share = Progress.shareOfWay(verdict.side().asked());
-        return verdict.strength().orElse(share.orElse(Double.NEGATIVE_INFINITY));
+        return verdict.chance().orElseGet(() -> verdict.side().shareOfWay().orElse(Double.NEGATIVE_INFINITY));
     }
 }

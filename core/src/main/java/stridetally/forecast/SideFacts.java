@@ -1,29 +1,16 @@
 package stridetally.forecast;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import stridetally.model.Side;
-import stridetally.scoring.Answer;
 
 /**
  * What is known of one side of a goal when it is judged.
  *
  * @param asked what the forecaster was asked
  * @param forecast what it said
- * @param satisfiedOn first day on which the written criterion was satisfied; empty when it was not, or none is written
- * @param sessionsSince sessions after that day that meet or do not
- * @param meetingSince of these, the ones that meet
- * @param reachedOn first day whose session value is at or beyond the target
- * @param lastUpToDue whether the last session up to the due date meets
+ * @param shareOfWay how much of the way from baseline to target is behind; empty where it cannot be said
  */
-public record SideFacts(
-        ForecastCase asked,
-        Forecast forecast,
-        Optional<LocalDate> satisfiedOn,
-        int sessionsSince,
-        int meetingSince,
-        Optional<LocalDate> reachedOn,
-        Answer.Meets lastUpToDue) {
+public record SideFacts(ForecastCase asked, Forecast forecast, Optional<Double> shareOfWay) {
 
     /** The side. */
     public Side side() {
@@ -33,6 +20,11 @@ public record SideFacts(
     /** Sessions with recorded probes. */
     int probed() {
         return asked.series().help().size();
+    }
+
+    /** Sessions whose probes all needed more help. */
+    int assistedOnly() {
+        return asked.series().assistedOnly();
     }
 
     /** Sessions with a value. */

@@ -5,130 +5,55 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stridetally.measures.Rhythm;
-import stridetally.model.Goal;
 import stridetally.model.GoalAim;
 import stridetally.model.Thresholds;
-import stridetally.scoring.Answer;
 
 /** Judges one side of a goal that has begun and is not closed; the order of the questions is {@link Judge}'s. */
 record SideJudge(GoalFacts facts, Thresholds thresholds) {
 
     SideVerdict judge(SideFacts side) {
         return notBegun(side)
-                .or(() -> met(side))
-                .or(() -> pastItsDate(side))
                 .or(() -> onlyWithHelp(side))
                 .or(() -> notJudged(side))
                 .or(() -> tooFew(side))
                 .orElseGet(() -> byForecast(side));
     }
 
-    static Sentence metSentence(SideFacts side, LocalDate day) {
-        return side.sessionsSince() == 0
-                ? JudgementSentence.MET_AND_NO_SESSION_SINCE.with(day)
-                : JudgementSentence.MET.with(day, side.meetingSince(), side.sessionsSince());
+    static Sentence helpSentence(int sessions) {
+        return sessions == 1
+                ? JudgementSentence.NOT_YET_WITHOUT_HELP_ONE.with()
+                : JudgementSentence.NOT_YET_WITHOUT_HELP.with(sessions);
     }
 
+    static Sentence nothingSince(GoalFacts facts) {
+        return facts.start()
+                .map(JudgementSentence.NOTHING_RECORDED_SINCE::with)
+                .orElseGet(() -> JudgementSentence.NOTHING_RECORDED.with());
+    }
+
+    /** One of two sides of which nothing was recorded. */
     private Optional<SideVerdict> notBegun(SideFacts side) {
         if (side.probed() > 0) {
             return Optional.empty();
         }
-        List<Sentence> reasons = new ArrayList<>();
-        reasons.add(facts.start()
-                .map(JudgementSentence.NOTHING_RECORDED_SINCE::with)
-                .orElseGet(() -> JudgementSentence.NOTHING_RECORDED.with()));
-        if (facts.pastDue()) {
-            reasons.add(JudgementSentence.DATE_PASSED.with(due()));
-        }
-        MissedVisits.sentence(facts).ifPresent(reasons::add);
         return Optional.of(SideVerdict.of(
                 side,
                 Optional.of(Judgement.NOT_BEGUN),
-                reasons,
+                List.of(nothingSince(facts)),
                 SufficiencySentences.unsaid(JudgementSentence.UNSAID_NOT_BEGUN, facts)));
     }
 
-    private Optional<SideVerdict> met(SideFacts side) {
-        Goal goal = facts.goal();
-        if (!goal.criterion().written() || goal.help().isEmpty()) {
-            return Optional.empty();
-        }
-        Sentence settled = JudgementSentence.SETTLED_MET.with();
-        Optional<Judgement> word = Optional.of(Judgement.MET);
-        if (goal.aim() == GoalAim.KEEP) {
-            return facts.pastDue() && side.lastUpToDue() == Answer.Meets.YES
-                    ? Optional.of(SideVerdict.of(side, word, List.of(JudgementSentence.HELD.with(due())), settled))
-                    : Optional.empty();
-        }
-        return side.satisfiedOn()
-                .filter(this::inTime)
-                .map(day -> SideVerdict.of(side, word, List.of(metSentence(side, day)), settled));
-    }
-
-    private Optional<SideVerdict> pastItsDate(SideFacts side) {
-        if (!facts.pastDue()
-                || facts.goal().target().isEmpty()
-                || side.asked().better().isEmpty()) {
-            return Optional.empty();
-        }
-        Sentence settled = JudgementSentence.SETTLED_DATE.with(due());
-        Optional<Sentence> unwritten = reachedButUnwritten(side);
-        if (unwritten.isPresent()) {
-            return Optional.of(SideVerdict.of(side, Optional.empty(), List.of(unwritten.get()), settled));
-        }
-        List<Sentence> reasons = new ArrayList<>();
-        reasons.add(notMetSentence(side));
-        if (side.valued() == 0 && side.asked().series().assistedOnly() == side.probed()) {
-            reasons.add(helpSentence(side));
-        }
-        addAssistedShare(side, reasons);
-        return Optional.of(SideVerdict.of(side, Optional.of(Judgement.NOT_MET_BY_ITS_DATE), reasons, settled));
-    }
-
-    private Sentence notMetSentence(SideFacts side) {
-        Goal goal = facts.goal();
-        if (goal.aim() == GoalAim.KEEP && side.lastUpToDue() == Answer.Meets.NO) {
-            return JudgementSentence.NOT_HELD.with(due());
-        }
-        if (!goal.criterion().written()) {
-            return JudgementSentence.TARGET_NOT_REACHED.with(due());
-        }
-        return side.satisfiedOn()
-                .filter(day -> goal.aim() == GoalAim.REACH && !inTime(day))
-                .map(day -> JudgementSentence.SATISFIED_LATE.with(due(), day))
-                .orElseGet(() -> JudgementSentence.NOT_MET.with(due()));
-    }
-
-    /** The target was reached in time, and what would make it {@code met} was never written. */
-    private Optional<Sentence> reachedButUnwritten(SideFacts side) {
-        Goal goal = facts.goal();
-        if (goal.aim() == GoalAim.KEEP) {
-            return Optional.empty();
-        }
-        if (!goal.criterion().written()) {
-            return side.reachedOn().filter(this::inTime).map(JudgementSentence.CRITERION_UNWRITTEN::with);
-        }
-        return goal.help().isPresent()
-                ? Optional.empty()
-                : side.satisfiedOn().filter(this::inTime).map(JudgementSentence.HELP_UNWRITTEN::with);
-    }
-
     private Optional<SideVerdict> onlyWithHelp(SideFacts side) {
-        if (side.valued() > 0 || side.asked().series().assistedOnly() < side.probed()) {
+        if (side.valued() > 0 || side.assistedOnly() < side.probed()) {
             return Optional.empty();
         }
         return Optional.of(SideVerdict.of(
                 side,
                 Optional.of(Judgement.NOT_YET_WITHOUT_HELP),
-                List.of(helpSentence(side)),
+                List.of(helpSentence(side.probed())),
                 SufficiencySentences.unsaid(JudgementSentence.UNSAID_HELP, facts)));
-    }
-
-    private static Sentence helpSentence(SideFacts side) {
-        return side.probed() == 1
-                ? JudgementSentence.NOT_YET_WITHOUT_HELP_ONE.with()
-                : JudgementSentence.NOT_YET_WITHOUT_HELP.with(side.probed());
     }
 
     private Optional<SideVerdict> notJudged(SideFacts side) {
@@ -200,26 +125,23 @@ record SideJudge(GoalFacts facts, Thresholds thresholds) {
             why = (keep ? JudgementSentence.KEEP_TOO_CLOSE : JudgementSentence.TOO_CLOSE).with(due(), upper, lower);
         }
         Sentence enough = SufficiencySentences.said(word, facts.goal().aim(), due());
-        return SideVerdict.byChance(side, word, chance, withCautions(side, why), enough);
+        GoalJudgement judgement = new GoalJudgement(Optional.of(word), withCautions(side, why), enough);
+        return new SideVerdict(side, judgement, OptionalDouble.of(chance));
     }
 
     private List<Sentence> withCautions(SideFacts side, Sentence first) {
         List<Sentence> reasons = new ArrayList<>();
         reasons.add(first);
-        reachedButUnwritten(side).ifPresent(reasons::add);
+        new DateJudge(facts).reachedButUnwritten().ifPresent(reasons::add);
         addAssistedShare(side, reasons);
         return reasons;
     }
 
     private void addAssistedShare(SideFacts side, List<Sentence> reasons) {
-        int assisted = side.asked().series().assistedOnly();
+        int assisted = side.assistedOnly();
         if (side.valued() > 0 && (double) assisted / side.probed() > thresholds.assistedShare()) {
             reasons.add(JudgementSentence.ASSISTED_SHARE.with(assisted, side.probed()));
         }
-    }
-
-    private boolean inTime(LocalDate day) {
-        return facts.goal().due().map(due -> !day.isAfter(due)).orElse(true);
     }
 
     private LocalDate due() {

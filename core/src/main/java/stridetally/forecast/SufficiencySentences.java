@@ -1,7 +1,6 @@
 package stridetally.forecast;
 
 import java.time.LocalDate;
-import java.util.Optional;
 import stridetally.model.GoalAim;
 
 /** Whether change so far is enough, in the fixed sentence that fits. */
@@ -9,16 +8,13 @@ final class SufficiencySentences {
 
     private SufficiencySentences() {}
 
-    /** Why it cannot be said; a goal without a due date asks no such question. */
-    static Sentence unsaid(JudgementSentence why, Optional<LocalDate> due) {
-        return due.map(why::with).orElseGet(() -> JudgementSentence.UNSAID_NO_DATE.with());
-    }
-
-    /** Why it cannot be said, or that the question has passed with the date. */
+    /** Why it cannot be said, or that the question has passed with the date; without a due date there is no such question. */
     static Sentence unsaid(JudgementSentence why, GoalFacts facts) {
-        return facts.pastDue()
-                ? JudgementSentence.SETTLED_DATE.with(facts.goal().due().orElseThrow())
-                : unsaid(why, facts.goal().due());
+        if (facts.goal().due().isEmpty()) {
+            return JudgementSentence.UNSAID_NO_DATE.with();
+        }
+        LocalDate due = facts.goal().due().get();
+        return (facts.pastDue() ? JudgementSentence.SETTLED_DATE : why).with(due);
     }
 
     /** What the chance says. */

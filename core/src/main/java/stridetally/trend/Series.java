@@ -36,8 +36,11 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
                 within.stream().flatMap(session -> Point.of(session).stream()).toList();
         List<HelpShare> help = within.stream()
                 .filter(session -> session.recorded() > 0)
-                .map(session ->
-                        new HelpShare(session.date(), session.permittedTries(), session.recorded(), session.recorded()))
+                .map(session -> new HelpShare(
+                        session.date(),
+                        session.permittedTries(),
+                        session.recorded() - session.doubtfulTries(),
+                        session.recorded()))
                 .toList();
         Optional<LocalDate> firstPoint = points.stream().map(Point::date).findFirst();
         Optional<LocalDate> firstSession = within.stream().map(Session::date).findFirst();
