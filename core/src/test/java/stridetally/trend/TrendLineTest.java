@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stridetally.model.Goal;
 import stridetally.scoring.Session;
 
 /** What a trend says, and what it says instead of a figure. Figures are hand arithmetic on weekly whole numbers. */
@@ -111,5 +112,30 @@ class TrendLineTest {
         TrendLine trend = TrendLine.bare(Series.of(sessions, SeriesWindow.upTo(START.plusYears(1))));
         assertEquals(0.25, trend.permittedSharePerWeek().orElseThrow(), 1e-14);
         assertEquals(2, trend.sessions());
+    }
+
+    @Test
+    void aGoalIsSeenAgainstItsAimLine() {
+        // baseline 4 on 18 September, target 12 after 37 weeks less a day = 259 days: 8 * 7 / 259 a week;
+        // on 16 October (28 days) the line is at 4 + 8 * 28 / 259, the child at 6; on 23 October (35 days) at 4 + 8 *
+        // 35 / 259
+        Goal goal = new MadeGoal().made();
+        LocalDate asOf = LocalDate.parse("2026-10-23");
+        List<Session> sessions =
+                List.of(MadeSession.worth(LocalDate.parse("2026-10-16"), "6").made());
+        TrendLine trend = TrendLine.of(goal, Series.of(sessions, SeriesWindow.of(goal, asOf)), asOf);
+        assertEquals(8.0 * 7 / 259, trend.neededPerWeek().orElseThrow(), 1e-15);
+        assertEquals(4 + 8.0 * 35 / 259, trend.aimToday().orElseThrow(), 1e-14);
+        assertEquals(2 - 8.0 * 28 / 259, trend.latestMinusAim().orElseThrow(), 1e-14);
+    }
+
+    @Test
+    void aGoalWithoutPartsSaysWhichOnce() {
+        Goal goal = new MadeGoal().noTarget().noDue().made();
+        LocalDate asOf = LocalDate.parse("2026-10-23");
+        TrendLine trend = TrendLine.of(goal, Series.of(List.of(), SeriesWindow.of(goal, asOf)), asOf);
+        assertEquals(
+                List.of("line: no session with a value", "aim line: the goal has no target, no due date"),
+                trend.reasons());
     }
 }
