@@ -23,7 +23,6 @@ import stridetally.trend.MadeSession;
 class OwnLineForecasterTest {
 
     private static final double FIT = 7.49196499886747;
-    private static final double LOW_95 = 6.93307713371151;
     private static final double HIGH_95 = 8.05085286402343;
     private static final int[] DAYS = {0, 7, 14, 21, 30, 35, 42, 50, 56, 63, 70, 77};
     private static final String[] SECONDS = {
