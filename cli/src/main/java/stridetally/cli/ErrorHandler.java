@@ -9,12 +9,17 @@ import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import stridetally.Exempt;
+import stridetally.Exempt.Fence;
 import stridetally.cli.files.ClosedPipe;
 import stridetally.cli.options.CommonOptions;
 import stridetally.problem.InputRefused;
 import stridetally.problem.OutputRefused;
 
 /** The one place where a failure becomes a sentence and an exit code. A stack trace appears only with {@code --debug}. */
+@Exempt(
+        from = Fence.GENERAL_EXCEPTION,
+        reason = "The one handler: whatever was not foreseen ends here as exit code 70.")
 final class ErrorHandler implements IExecutionExceptionHandler, IParameterExceptionHandler {
     private final PrintWriter err;
     private final CommonOptions common;

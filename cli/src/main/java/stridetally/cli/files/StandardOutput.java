@@ -32,7 +32,7 @@ public final class StandardOutput extends OutputStream {
             content.writeTo(out);
             out.flush();
         } catch (IOException failure) {
-            throw failed(failure);
+            throw brokenPipe(failure) ? new ClosedPipe(failure) : refused(failure);
         }
     }
 
@@ -64,20 +64,22 @@ public final class StandardOutput extends OutputStream {
     }
 
     private static RuntimeException failed(IOException failure) {
-        if (readerWentAway(failure)) {
-            return new ClosedPipe(failure);
-        }
+        return brokenPipe(failure) || joinedToPipe() ? new ClosedPipe(failure) : refused(failure);
+    }
+
+    private static OutputRefused refused(IOException failure) {
         return new OutputRefused(
                 "standard output could not be written (" + Reason.of(failure) + "); what arrived there is not complete",
                 failure);
     }
 
-    /** The message is in the person's language, so where the system can tell what the output is joined to, ask it. */
-    private static boolean readerWentAway(IOException failure) {
+    private static boolean brokenPipe(IOException failure) {
         String message = failure.getMessage();
-        if (message != null && message.contains("Broken pipe")) {
-            return true;
-        }
+        return message != null && message.contains("Broken pipe");
+    }
+
+    /** The message may be in the person's language; a pipe can only fail by its reader, so ask the system what it is. */
+    private static boolean joinedToPipe() {
         try {
             String joinedTo = Files.readSymbolicLink(LINK_OF_STANDARD_OUTPUT).toString();
             return joinedTo.startsWith("pipe:") || joinedTo.startsWith("socket:");
