@@ -1,0 +1,49 @@
+package stridetally.cli;
+
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.time.Clock;
+import stridetally.cli.options.CommonOptions;
+
+/** What a command may use of its surroundings: streams, clock, and a voice towards the person that heeds {@code --quiet}. */
+public final class Console {
+    private final Surroundings surroundings;
+    private final CommonOptions common;
+
+    Console(Surroundings surroundings, CommonOptions common) {
+        this.surroundings = surroundings;
+        this.common = common;
+    }
+
+    /** Standard input. */
+    public InputStream in() {
+        return surroundings.in();
+    }
+
+    /** Standard output, for results only. */
+    public OutputStream out() {
+        return surroundings.out();
+    }
+
+    /** The clock behind the default of {@code --as-of}. */
+    public Clock clock() {
+        return surroundings.clock();
+    }
+
+    /** Whether a person would have to type the input, so that reading it would be a silent wait. */
+    public boolean wouldWaitForTyping() {
+        return surroundings.terminals().contains(Terminal.INPUT);
+    }
+
+    /** Says something useful to know; {@code --quiet} drops it. */
+    public void note(String sentence) {
+        if (!common.quiet()) {
+            warn(sentence);
+        }
+    }
+
+    /** Says something that must be known; {@code --quiet} keeps it. */
+    public void warn(String sentence) {
+        surroundings.err().println("stridetally: " + sentence);
+    }
+}

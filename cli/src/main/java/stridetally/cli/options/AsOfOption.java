@@ -1,0 +1,27 @@
+package stridetally.cli.options;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The day that a command reckons from: {@code --as-of}, else today. */
+public final class AsOfOption {
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            converter = IsoDate.class,
+            description = "Reckon as on DATE, written as 2026-01-16 (default: today).")
+    private @Nullable LocalDate day;
+
+    /** The day typed, if any. */
+    public Optional<LocalDate> typed() {
+        return Optional.ofNullable(day);
+    }
+
+    /** The day typed, else today by the clock. */
+    public LocalDate day(Clock clock) {
+        return typed().orElseGet(() -> LocalDate.now(clock));
+    }
+}

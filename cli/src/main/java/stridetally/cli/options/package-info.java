@@ -1,0 +1,3 @@
+/** Options that several commands share, as mixins. Knows no command. */
+@org.jspecify.annotations.NullMarked
+package stridetally.cli.options;
