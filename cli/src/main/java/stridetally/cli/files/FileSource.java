@@ -1,0 +1,46 @@
+package stridetally.cli.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import stridetally.ingest.ByteSource;
+import stridetally.problem.InputRefused;
+
+/** A file as the person named it. Refuses what is no readable file with a sentence. */
+public final class FileSource implements ByteSource {
+    private final Path file;
+
+    /** Looks whether the file is there and can be read. */
+    public FileSource(Path file) {
+        this.file = file;
+        if (Files.isDirectory(file)) {
+            throw new InputRefused(file + " is a folder; name a file, such as a CSV of trials");
+        }
+        if (!Files.exists(file)) {
+            throw new InputRefused(file + " does not exist; check the name and the folder you are in");
+        }
+        if (!Files.isReadable(file)) {
+            throw new InputRefused(file + " cannot be read; check its permissions");
+        }
+    }
+
+    @Override
+    public String name() {
+        return file.toString();
+    }
+
+    @Override
+    public long size() {
+        try {
+            return Files.size(file);
+        } catch (IOException unknown) {
+            return -1;
+        }
+    }
+
+    @Override
+    public InputStream open() throws IOException {
+        return Files.newInputStream(file);
+    }
+}

@@ -1,0 +1,96 @@
+package stridetally.cli.input;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import stridetally.ingest.ByteSource;
+import stridetally.ingest.DateOrder;
+import stridetally.ingest.LogRules;
+import stridetally.ingest.SeriesNumbers;
+import stridetally.ingest.TextSource;
+import stridetally.ingest.TrialFeed;
+import stridetally.ingest.TrialLog;
+import stridetally.measures.Catalogue;
+import stridetally.model.Settings;
+import stridetally.model.Trial;
+import stridetally.problem.ProblemTally;
+import stridetally.problem.RowProblem;
+import stridetally.scoring.SessionTable;
+import stridetally.table.Row;
+import stridetally.units.DecimalMark;
+
+/**
+ * A bare log of trials, read into sessions: no goals, no roster, every recorded trial counts.
+ *
+ * @param setAside rows that were not taken
+ */
+public record LogRead(
+        SessionTable table,
+        Settings settings,
+        Catalogue catalogue,
+        long rows,
+        long setAside,
+        long blank,
+        ProblemTally problems,
+        String note) {
+
+    /** How a bare log is read, besides what it says itself. */
+    public record How(LocalDate asOf, DateOrder order, DecimalMark decimals) {}
+
+    /** Reads a log to its end; rows stream. */
+    public static LogRead of(ByteSource source, How how) {
+        Settings settings = Settings.usual("");
+        TextSource text = TextSource.of(source);
+        TrialLog log = TrialLog.open(text, rules(settings, how));
+        SeriesNumbers numbers = new SeriesNumbers();
+        SessionTable table = new SessionTable(numbers);
+        ProblemTally problems = new ProblemTally();
+        Into into = new Into(new TrialFeed(numbers, settings, table), problems);
+        TrialLog.Count count = log.read(into);
+        return new LogRead(
+                table,
+                settings,
+                Catalogue.standard(),
+                count.rows(),
+                into.setAside,
+                count.blank(),
+                problems,
+                text.note());
+    }
+
+    /** The rules of a bare log. */
+    public static LogRules rules(Settings settings, How how) {
+        return new LogRules(
+                settings,
+                Catalogue.standard(),
+                Optional.empty(),
+                how.asOf(),
+                how.order(),
+                how.decimals(),
+                Optional.empty(),
+                settings.id());
+    }
+
+    private static final class Into implements TrialLog.Taker {
+        private final TrialFeed feed;
+        private final ProblemTally problems;
+        private long setAside;
+
+        Into(TrialFeed feed, ProblemTally problems) {
+            this.feed = feed;
+            this.problems = problems;
+        }
+
+        @Override
+        public void taken(Trial trial, Row row, List<RowProblem> notes) {
+            notes.forEach(problems::add);
+            feed.push(trial, row.line());
+        }
+
+        @Override
+        public void setAside(Row row, List<RowProblem> reasons) {
+            reasons.forEach(problems::add);
+            setAside++;
+        }
+    }
+}
