@@ -9,6 +9,7 @@ public record Caseload(
         List<Student> students,
         List<Goal> goals,
         List<Benchmark> benchmarks,
+        List<Attainment> attainment,
         List<Change> changes,
         List<ServicePlan> services,
         List<Visit> visits,
@@ -19,6 +20,7 @@ public record Caseload(
         students = List.copyOf(students);
         goals = List.copyOf(goals);
         benchmarks = List.copyOf(benchmarks);
+        attainment = List.copyOf(attainment);
         changes = List.copyOf(changes);
         services = List.copyOf(services);
         visits = List.copyOf(visits);

@@ -1,0 +1,41 @@
+package stridetally.logbook;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What an entry holds. */
+public enum EntryKind {
+    TRIALS("trials", " date trial value of "),
+    VISITS("visits", " date minutes make_up_for ");
+
+    /** The columns of an entry of visits. */
+    public static final List<String> VISIT_COLUMNS =
+            List.of("student", "date", "minutes", "status", "kind", "make_up_for", "reason");
+
+    private final String word;
+    private final String ours;
+
+    EntryKind(String word, String ours) {
+        this.word = word;
+        this.ours = ours;
+    }
+
+    /** The word in file names and in the journal. */
+    public String word() {
+        return word;
+    }
+
+    /** Whether a column holds only what we formatted ourselves, so that the formula guard leaves it alone. */
+    boolean isOurs(String column) {
+        return ours.contains(" " + column + " ");
+    }
+
+    static Optional<EntryKind> of(String word) {
+        for (EntryKind kind : values()) {
+            if (kind.word.equals(word)) {
+                return Optional.of(kind);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,150 @@
+package stridetally.logbook;
+
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stridetally.table.Cell;
+import stridetally.table.Cells;
+import stridetally.table.CsvTable;
+
+/** A journal line as one line of CSV, and back. No cell holds a line break, so a line is whole when its line end is there. */
+final class JournalText {
+    static final List<String> COLUMNS = List.of(
+            "entry",
+            "kind",
+            "label",
+            "source_sha256",
+            "entry_sha256",
+            "set_aside_sha256",
+            "rows_read",
+            "taken",
+            "known",
+            "set_aside",
+            "blank",
+            "superseded",
+            "when",
+            "about",
+            "why");
+
+    private static final String UNDO = "undo";
+    private static final String DISMISS = "dismiss";
+
+    private JournalText() {}
+
+    static String header() {
+        StringBuilder text = new StringBuilder();
+        new CsvTable(text, COLUMNS).finish();
+        return text.toString();
+    }
+
+    static String write(JournalLine line) {
+        StringBuilder text = new StringBuilder();
+        CsvTable table = new CsvTable(text, COLUMNS);
+        text.setLength(0);
+        table.row(cells(line));
+        return text.toString();
+    }
+
+    /** Empty when it is not a line that we write. */
+    static Optional<JournalLine> read(Cells cells) {
+        try {
+            OffsetDateTime when = OffsetDateTime.parse(cells.text("when"));
+            String kind = cells.text("kind");
+            Optional<LineRange> about = LineRange.parse(cells.text("about"));
+            if (kind.equals(UNDO)) {
+                int entry = Integer.parseInt(cells.text("about"));
+                return Optional.of(new JournalLine.Undone(entry, when, cells.text("why")));
+            }
+            if (kind.equals(DISMISS)) {
+                return about.map(row -> new JournalLine.Dismissed(row.entry(), row.first(), when, cells.text("why")));
+            }
+            return EntryKind.of(kind).map(known -> new JournalLine.Entered(entry(cells, known, when)));
+        } catch (DateTimeException | IllegalArgumentException notOurs) {
+            return Optional.empty();
+        }
+    }
+
+    private static Entry entry(Cells cells, EntryKind kind, OffsetDateTime when) {
+        return new Entry(
+                Integer.parseInt(cells.text("entry")),
+                kind,
+                cells.text("label"),
+                cells.text("source_sha256"),
+                cells.text("entry_sha256"),
+                cells.text("set_aside_sha256"),
+                new Entry.Counts(
+                        whole(cells, "rows_read"),
+                        whole(cells, "taken"),
+                        whole(cells, "known"),
+                        whole(cells, "set_aside"),
+                        whole(cells, "blank")),
+                ranges(cells.text("superseded")),
+                when);
+    }
+
+    private static long whole(Cells cells, String column) {
+        return Long.parseLong(cells.text(column));
+    }
+
+    private static List<LineRange> ranges(String text) {
+        List<LineRange> ranges = new ArrayList<>();
+        for (String one : text.isEmpty() ? new String[0] : text.split(" ", -1)) {
+            ranges.add(LineRange.parse(one).orElseThrow(() -> new IllegalArgumentException("superseded " + one)));
+        }
+        return ranges;
+    }
+
+    private static List<Cell> cells(JournalLine line) {
+        if (line instanceof JournalLine.Entered entered) {
+            return cells(entered.entry());
+        }
+        List<Cell> cells = new ArrayList<>();
+        boolean undone = line instanceof JournalLine.Undone;
+        cells.add(Cell.blank());
+        cells.add(Cell.code(undone ? UNDO : DISMISS));
+        while (cells.size() < COLUMNS.indexOf("when")) {
+            cells.add(Cell.blank());
+        }
+        cells.add(Cell.code(line.when().toString()));
+        if (line instanceof JournalLine.Undone undo) {
+            cells.add(Cell.code(LogbookFolder.four(undo.entry())));
+            cells.add(Cell.text(oneLine(undo.why())));
+        } else if (line instanceof JournalLine.Dismissed dismissed) {
+            cells.add(Cell.code(
+                    LineRange.line(dismissed.entry(), dismissed.number()).text()));
+            cells.add(Cell.text(oneLine(dismissed.why())));
+        }
+        return cells;
+    }
+
+    private static List<Cell> cells(Entry entry) {
+        Entry.Counts counts = entry.counts();
+        String superseded = String.join(
+                " ",
+                LineRange.joined(entry.superseded()).stream()
+                        .map(LineRange::text)
+                        .toList());
+        return List.of(
+                Cell.code(entry.text()),
+                Cell.code(entry.kind().word()),
+                Cell.text(oneLine(entry.label())),
+                Cell.code(entry.sourceHash()),
+                Cell.code(entry.entryHash()),
+                Cell.code(entry.setAsideHash()),
+                Cell.whole(counts.rowsRead()),
+                Cell.whole(counts.taken()),
+                Cell.whole(counts.known()),
+                Cell.whole(counts.setAside()),
+                Cell.whole(counts.blank()),
+                Cell.code(superseded),
+                Cell.code(entry.when().toString()),
+                Cell.blank(),
+                Cell.blank());
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("\\R", " ").replace('\0', ' ').strip();
+    }
+}

@@ -1,0 +1,224 @@
+package stridetally.logbook;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stridetally.model.Caseload;
+import stridetally.model.Contact;
+import stridetally.model.Settings;
+import stridetally.model.StudentCode;
+import stridetally.model.Visit;
+import stridetally.problem.Checked;
+import stridetally.problem.InputRefused;
+import stridetally.problem.OutputRefused;
+import stridetally.table.Cells;
+import stridetally.table.Dialect;
+import stridetally.table.Header;
+import stridetally.table.Row;
+import stridetally.table.TableReader;
+
+/**
+ * A logbook as of its opening; never waits for a writer, never writes. With a day given, as it was known at the end of
+ * that day: journal lines up to it, and hand-kept files in the version of that day as far as an import replaced them
+ * since. {@code names.csv} is opened by {@link #names()} alone.
+ */
+public final class Logbook {
+    private final LogbookFolder folder;
+    private final Optional<LocalDate> knownOn;
+    private final Journal journal;
+    private final Settings settings;
+
+    private Logbook(LogbookFolder folder, Optional<LocalDate> knownOn, Journal journal, Settings settings) {
+        this.folder = folder;
+        this.knownOn = knownOn;
+        this.journal = journal;
+        this.settings = settings;
+    }
+
+    /** Opens a folder. Refuses one that is no logbook, or from a newer version, or whose journal lost lines. */
+    public static Logbook open(Path root, Optional<LocalDate> knownOn) {
+        LogbookFolder folder = checked(root);
+        try {
+            // Listed before the journal is read, so that an entry committed meanwhile is not taken for a lost line.
+            int highest = Leftovers.highest(folder);
+            Journal journal = Journal.read(folder.journal(), folder.name(folder.journal()));
+            Leftovers.refuseLostLines(folder, highest, journal.lastNumber() + 1);
+            Settings settings = SettingsFile.read(folder);
+            return new Logbook(folder, knownOn, knownOn.map(journal::knownOn).orElse(journal), settings);
+        } catch (IOException unreadable) {
+            throw unreadable(root.toString(), unreadable);
+        }
+    }
+
+    /** Makes an empty logbook. Refuses a folder that holds something. */
+    public static Logbook create(Path root, String id) {
+        LogbookFolder folder = new LogbookFolder(root);
+        try {
+            if (Files.exists(root) && (!Files.isDirectory(root) || !isEmpty(root))) {
+                throw new OutputRefused(root + " exists and is not empty; name a new folder for the new logbook");
+            }
+            DurableFiles.folder(root);
+            DurableFiles.folder(folder.entries());
+            DurableFiles.folder(folder.setAsides());
+            DurableFiles.folder(folder.history());
+            DurableFiles.create(folder.journal(), JournalText.header().getBytes(StandardCharsets.UTF_8));
+            String quoted = id.replace("\\", "\\\\").replace("\"", "\\\"");
+            String text = "id = \"" + quoted + "\"\nversion = " + SettingsFile.VERSION + "\n";
+            DurableFiles.create(folder.settings(), text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException refused) {
+            throw new OutputRefused(root + " cannot be made a logbook; check disk and permissions", refused);
+        }
+        return open(root, Optional.empty());
+    }
+
+    /** What {@code logbook.toml} says. */
+    public Settings settings() {
+        return settings;
+    }
+
+    /** Everything hand-kept, and the visits; with what is wrong or odd in it. There always is a caseload. */
+    public Checked<Caseload> caseload() {
+        List<Visit> visits = new ArrayList<>();
+        Header header = Header.of("entries", new Row(1, EntryKind.VISIT_COLUMNS), heading -> heading);
+        visits().forEach((entry, line, cells) -> {
+            Cells row = new Cells(header, new Row(line, cells));
+            visits.add(KeptRows.visit(row)
+                    .value()
+                    .orElseThrow(() -> new InputRefused(
+                            "entry " + LogbookFolder.four(entry) + ", line " + line + ": not a visit that we wrote")));
+        });
+        return new CaseloadReader(settings, this::table).read(visits);
+    }
+
+    /** Whom to reach. */
+    public Contact contact() {
+        return ContactFile.read(folder);
+    }
+
+    /** The names of the students: the one place they come from, to be asked for only when the person asked for names. */
+    public Map<StudentCode, String> names() {
+        Map<StudentCode, String> names = new LinkedHashMap<>();
+        KeptTable table = KeptTable.read(
+                folder.root().resolve(LogbookFolder.NAMES), LogbookFolder.NAMES, List.of("student", "name"));
+        for (Cells cells : table.requiring(List.of("student", "name")).rows()) {
+            if (!cells.text("student").isEmpty() && !cells.text("name").isEmpty()) {
+                names.putIfAbsent(new StudentCode(cells.text("student")), cells.text("name"));
+            }
+        }
+        return names;
+    }
+
+    /** The rows of {@code measures.csv}, {@code ladder.csv} or {@code approved.csv}, for those who know what they mean. */
+    public List<Cells> rows(ExtraTable table) {
+        return KeptTable.read(folder.root().resolve(table.file()), table.file(), List.of())
+                .rows();
+    }
+
+    /** Whether there is a file of the kind. */
+    public boolean has(KeptKind kind) {
+        return table(kind).present();
+    }
+
+    /** The trials that stand. */
+    public EntryReader trials() {
+        return new EntryReader(folder, journal, EntryKind.TRIALS);
+    }
+
+    /** The visits that stand. */
+    public EntryReader visits() {
+        return new EntryReader(folder, journal, EntryKind.VISITS);
+    }
+
+    /** All entries of the journal, those taken back too. */
+    public List<Entry> entries() {
+        return journal.entries();
+    }
+
+    /** Set-aside rows of live entries that nobody dismissed, in journal order. */
+    public List<SetAsideRecord> openSetAside() {
+        List<SetAsideRecord> open = new ArrayList<>();
+        for (Entry entry : journal.live()) {
+            if (entry.counts().setAside() > 0) {
+                setAside(entry).stream()
+                        .filter(one -> !journal.isDismissed(one.entry(), one.number()))
+                        .forEach(open::add);
+            }
+        }
+        return open;
+    }
+
+    /** What was told so far. */
+    public List<ReportLine> reports() {
+        return ReportsFile.read(folder);
+    }
+
+    /** How the logbook stands. */
+    public LogbookStatus status() {
+        return LogbookStatus.of(folder, journal, openSetAside());
+    }
+
+    static LogbookFolder checked(Path root) {
+        LogbookFolder folder = new LogbookFolder(root);
+        if (!Files.isDirectory(root)) {
+            throw new InputRefused(root + " is not a folder; expected a logbook, a folder with logbook.toml in it");
+        }
+        if (!folder.isLogbook()) {
+            throw new InputRefused(root + " is not a logbook: there is neither logbook.toml nor entries/journal.csv in"
+                    + " it; name another folder, or begin a logbook with import --new");
+        }
+        return folder;
+    }
+
+    private KeptTable table(KeptKind kind) {
+        try {
+            Optional<Path> file = knownOn.isPresent()
+                    ? History.asKnown(folder, kind, knownOn.get())
+                    : Optional.of(folder.root().resolve(kind.file()));
+            return file.map(path -> KeptTable.read(path, folder.name(path), kind.columns()))
+                    .orElse(KeptTable.none(kind.file()));
+        } catch (IOException unreadable) {
+            throw unreadable(kind.file(), unreadable);
+        }
+    }
+
+    private List<SetAsideRecord> setAside(Entry entry) {
+        Path file = folder.setAside(entry.number());
+        String name = folder.name(file);
+        EntryReader.EntryFiles.verify(file, name, entry.setAsideHash());
+        List<SetAsideRecord> records = new ArrayList<>();
+        try (Reader reader = new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder())) {
+            TableReader table = new TableReader(reader, name, Dialect.COMMA);
+            Row heading = row(table.next().orElseThrow(() -> EntryReader.EntryFiles.changed(name)), name);
+            for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
+                records.add(SetAsideText.read(entry.number(), heading, row(next.get(), name)));
+            }
+        } catch (IOException unreadable) {
+            throw unreadable(name, unreadable);
+        }
+        return records;
+    }
+
+    private static Row row(Checked<Row> checked, String name) {
+        return checked.value().orElseThrow(() -> EntryReader.EntryFiles.changed(name));
+    }
+
+    private static boolean isEmpty(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.findAny().isEmpty();
+        }
+    }
+
+    private static OutputRefused unreadable(String name, IOException cause) {
+        return new OutputRefused(name + " cannot be read; check the disk and its permissions", cause);
+    }
+}

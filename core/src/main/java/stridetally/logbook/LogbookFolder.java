@@ -1,0 +1,59 @@
+package stridetally.logbook;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** Where everything lies in a logbook. */
+record LogbookFolder(Path root) {
+    static final String SETTINGS = "logbook.toml";
+    static final String CONTACT = "contact.toml";
+    static final String NAMES = "names.csv";
+    static final String REPORTS = "reports.csv";
+
+    Path settings() {
+        return root.resolve(SETTINGS);
+    }
+
+    Path entries() {
+        return root.resolve("entries");
+    }
+
+    Path setAsides() {
+        return root.resolve("set-aside");
+    }
+
+    Path history() {
+        return root.resolve("history");
+    }
+
+    Path journal() {
+        return entries().resolve("journal.csv");
+    }
+
+    Path lock() {
+        return root.resolve(".lock");
+    }
+
+    Path entry(int number, EntryKind kind) {
+        return entries().resolve(four(number) + "-" + kind.word() + ".csv");
+    }
+
+    Path setAside(int number) {
+        return setAsides().resolve(four(number) + ".csv");
+    }
+
+    boolean isLogbook() {
+        return Files.isRegularFile(settings()) || Files.isRegularFile(journal());
+    }
+
+    /** The file as a person names it: from the logbook on, with slashes. */
+    String name(Path file) {
+        return root.relativize(file).toString().replace('\\', '/');
+    }
+
+    /** {@code 0007}. */
+    static String four(int number) {
+        return String.format(Locale.ROOT, "%04d", number);
+    }
+}

@@ -1,0 +1,79 @@
+package stridetally.logbook;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.regex.Pattern;
+import stridetally.problem.InputRefused;
+import stridetally.problem.OutputRefused;
+import stridetally.problem.Spelling;
+
+/** A hand-kept settings file: its tree, and refusals that name the line. The parser is loaded only when there is a file. */
+final class TomlFile {
+    private static final long LARGEST = 1_000_000;
+
+    private final String name;
+    private final List<String> lines;
+    private final JsonNode root;
+
+    private TomlFile(String name, List<String> lines, JsonNode root) {
+        this.name = name;
+        this.lines = lines;
+        this.root = root;
+    }
+
+    static TomlFile read(Path file, String name) {
+        try {
+            if (Files.size(file) > LARGEST) {
+                throw new InputRefused(name + " is larger than a settings file can be; expected at most 1 MB");
+            }
+            String text = Files.readString(file, StandardCharsets.UTF_8);
+            String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+            return new TomlFile(name, plain.lines().toList(), new TomlMapper().readTree(plain));
+        } catch (JsonProcessingException broken) {
+            var location = broken.getLocation();
+            String line = location == null ? "" : ":" + location.getLineNr();
+            throw new InputRefused(name + line + ": not TOML (" + broken.getOriginalMessage()
+                    + "); correct it; texts stand in quote marks, lists in brackets");
+        } catch (CharacterCodingException wrongEncoding) {
+            throw new InputRefused(name + " is not UTF-8; save it as UTF-8", wrongEncoding);
+        } catch (IOException unreadable) {
+            throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
+        }
+    }
+
+    JsonNode root() {
+        return root;
+    }
+
+    /** Refuses keys that are not known, with the one that was probably meant. */
+    void only(JsonNode table, String where, Collection<String> known) {
+        table.fieldNames().forEachRemaining(key -> {
+            if (!known.contains(key)) {
+                String near = Spelling.nearest(key, known)
+                        .map(word -> "did you mean " + word + "?")
+                        .orElse("known are "
+                                + String.join(", ", known.stream().sorted().toList()));
+                throw refuse(key, "\"" + key + "\" is not a setting" + where + "; " + near);
+            }
+        });
+    }
+
+    /** A refusal with the line of a key, as far as it can be found. */
+    InputRefused refuse(String key, String sentence) {
+        Pattern pattern = Pattern.compile("\\s*(\\[{1,2}\\s*)?[\"']?" + Pattern.quote(key) + "[\"']?\\s*(=|\\]|\\.).*");
+        for (int line = 0; line < lines.size(); line++) {
+            if (pattern.matcher(lines.get(line)).matches()) {
+                return new InputRefused(name + ":" + (line + 1) + ": " + sentence);
+            }
+        }
+        return new InputRefused(name + ": " + sentence);
+    }
+}
