@@ -1,6 +1,5 @@
 package stridetally.measures;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -10,10 +9,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import stridetally.problem.Checked;
+import stridetally.table.Cells;
+import stridetally.table.Dialect;
+import stridetally.table.Header;
+import stridetally.table.Row;
+import stridetally.table.TableReader;
 
 /**
  * Opens the files that come with the program: {@code measures.csv} and {@code sources.csv}. The only place that does. They
- * are our own, one record a line, quoted where a comma needs it; a fault in them is a defect and throws.
+ * are our own, so a fault in them is a defect and throws.
  */
 final class CatalogueResource {
 
@@ -25,52 +31,30 @@ final class CatalogueResource {
             if (bytes == null) {
                 throw new IllegalStateException("the program was packed without " + file);
             }
-            return records(file, new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8)));
+            InputStreamReader text = new InputStreamReader(bytes, StandardCharsets.UTF_8);
+            return records(file, new TableReader(text, file, Dialect.COMMA));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
     }
 
-    private static List<Map<String, String>> records(String file, BufferedReader lines) throws IOException {
+    private static List<Map<String, String>> records(String file, TableReader table) {
+        Header header = Header.of(file, row(file, table.next().orElseThrow()), heading -> heading);
         List<Map<String, String>> records = new ArrayList<>();
-        List<String> headings = null;
-        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-            List<String> cells = cells(line);
-            if (headings == null) {
-                headings = cells;
-                continue;
+        for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
+            Row row = row(file, next.get());
+            if (row.cells().size() != header.headings().size()) {
+                throw new IllegalStateException(file + ":" + row.line() + ": not as many cells as headings");
             }
-            if (cells.size() != headings.size()) {
-                throw new IllegalStateException(file + ": " + cells.size() + " cells in the row of " + cells.get(0));
-            }
+            Cells cells = header.cells(row);
             Map<String, String> record = new LinkedHashMap<>();
-            for (int i = 0; i < cells.size(); i++) {
-                record.put(headings.get(i), cells.get(i));
-            }
+            header.headings().forEach(heading -> record.put(heading, cells.text(heading)));
             records.add(record);
         }
         return records;
     }
 
-    private static List<String> cells(String line) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
-        for (int i = 0; i < line.length(); i++) {
-            char letter = line.charAt(i);
-            if (letter == '"' && quoted && i + 1 < line.length() && line.charAt(i + 1) == '"') {
-                cell.append(letter);
-                i++;
-            } else if (letter == '"') {
-                quoted = !quoted;
-            } else if (letter == ',' && !quoted) {
-                cells.add(cell.toString());
-                cell.setLength(0);
-            } else {
-                cell.append(letter);
-            }
-        }
-        cells.add(cell.toString());
-        return cells;
+    private static Row row(String file, Checked<Row> read) {
+        return read.value().orElseThrow(() -> new IllegalStateException(file + ": " + read.problems()));
     }
 }

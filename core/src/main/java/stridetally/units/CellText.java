@@ -21,6 +21,22 @@ final class CellText {
 
     /** Lower case, plain signs, single spaces, none outside. */
     static String fold(String written) {
+        return isFolded(written) ? written : folded(written);
+    }
+
+    /** Nearly every cell of a log is plain already. */
+    private static boolean isFolded(String written) {
+        for (int i = 0; i < written.length(); i++) {
+            char letter = written.charAt(i);
+            boolean plain = (letter >= '-' && letter <= ':') || (letter >= 'a' && letter <= 'z') || letter == '%';
+            if (!plain) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String folded(String written) {
         String text = UNSEEN.matcher(written).replaceAll("");
         text = GROUPED.matcher(text)
                 .replaceAll(found -> GROUP_SPACE.matcher(found.group()).replaceAll(""));

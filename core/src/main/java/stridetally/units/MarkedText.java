@@ -35,13 +35,18 @@ record MarkedText(String body, Bound bound, List<Remarked> marks) {
             marks.add(Remarked.ABOUT);
             body = body.substring(1).strip();
         }
-        for (Remarked mark : List.of(Remarked.STARRED, Remarked.UNSURE)) {
-            if (body.endsWith("" + mark.mark()) || body.endsWith(mark == Remarked.STARRED ? "*?" : "?*")) {
-                marks.add(mark);
-            }
-        }
+        boolean starred = false;
+        boolean unsure = false;
         while (body.endsWith("*") || body.endsWith("?")) {
+            starred |= body.endsWith("*");
+            unsure |= body.endsWith("?");
             body = body.substring(0, body.length() - 1).strip();
+        }
+        if (starred) {
+            marks.add(Remarked.STARRED);
+        }
+        if (unsure) {
+            marks.add(Remarked.UNSURE);
         }
         return bounded(body, marks);
     }

@@ -18,6 +18,20 @@ final class NumberText {
 
     private NumberText() {}
 
+    /** Whether a folded cell is nothing but digits, at most with the decimal mark inside: no other rule can apply to it. */
+    static boolean isBare(String text, DecimalMark decimal) {
+        boolean marked = false;
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (letter == decimal.mark() && !marked) {
+                marked = true;
+            } else if (letter < '0' || letter > '9') {
+                return false;
+            }
+        }
+        return text.length() > (marked ? 1 : 0);
+    }
+
     static Step<BigDecimal> parse(String text, DecimalMark decimal) {
         if (text.indexOf(decimal.other()) >= 0) {
             return Step.stop(Reason.MARK_UNCLEAR, unclear(decimal));

@@ -31,6 +31,9 @@ final class QuantityText {
 
     /** Reads the folded text; the measure's unit tells whether a double quote is seconds or inches. */
     static Step<Quantity> parse(String text, Unit target, DecimalMark decimal) {
+        if (NumberText.isBare(text, decimal)) {
+            return part(text, null, target, decimal).then(part -> Step.of(part.quantity()));
+        }
         Matcher clock = CLOCK.matcher(text);
         if (clock.matches()) {
             return clock(clock, target, decimal);

@@ -19,7 +19,7 @@ record ValueCells(String value, MarkedText.Bound bound, String unit, String of, 
 
     /** Whether the value cell itself says k of n. */
     boolean isFraction() {
-        return fraction().matches();
+        return !NumberText.isBare(value, decimal) && fraction().matches();
     }
 
     /** The same cells with a {@code k of n} of the value cell moved into value and {@code of}. */

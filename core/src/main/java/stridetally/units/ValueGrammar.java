@@ -60,7 +60,9 @@ public record ValueGrammar(DecimalMark decimal, ValueWords words) {
         if (word.isPresent() && cells.bound() == MarkedText.Bound.NONE) {
             return Step.of(new Reading.NotObtained(word.get()));
         }
-        Optional<Refusal> fault = fault(text, cells.value(), expecting);
+        Optional<Refusal> fault = NumberText.isBare(text, decimal) && text.length() <= LONGEST
+                ? Optional.empty()
+                : fault(text, cells.value(), expecting);
         if (fault.isPresent()) {
             return new Step.Stopped<>(fault.get());
         }
