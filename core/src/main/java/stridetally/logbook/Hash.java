@@ -25,12 +25,16 @@ final class Hash {
     }
 
     static String of(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return of(in);
+        }
+    }
+
+    static String of(InputStream in) throws IOException {
         MessageDigest digest = digest();
         byte[] chunk = new byte[1 << 16];
-        try (InputStream in = Files.newInputStream(file)) {
-            for (int count = in.read(chunk); count >= 0; count = in.read(chunk)) {
-                digest.update(chunk, 0, count);
-            }
+        for (int count = in.read(chunk); count >= 0; count = in.read(chunk)) {
+            digest.update(chunk, 0, count);
         }
         return text(digest);
     }

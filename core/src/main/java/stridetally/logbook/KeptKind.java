@@ -33,6 +33,11 @@ public enum KeptKind {
         this.optional = optional;
     }
 
+    /** The word of {@code --kind}. */
+    public String word() {
+        return stem;
+    }
+
     /** The file in the logbook. */
     public String file() {
         return stem + ".csv";

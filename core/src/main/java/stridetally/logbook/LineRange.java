@@ -41,6 +41,11 @@ public record LineRange(int entry, long first, long last) {
         return first == last ? start : start + "-" + last;
     }
 
+    /** How many lines there are in some ranges. */
+    static long lines(List<LineRange> ranges) {
+        return ranges.stream().mapToLong(range -> range.last - range.first + 1).sum();
+    }
+
     /** Neighbouring ranges, in the order given, as one. */
     static List<LineRange> joined(List<LineRange> ranges) {
         List<LineRange> joined = new ArrayList<>();

@@ -27,10 +27,10 @@ public final class LogbookWriter implements AutoCloseable {
     private LogbookWriter(LogbookFolder folder, OffsetDateTime when, DurableFiles disk, WriterLock lock)
             throws IOException {
         this.folder = folder;
-        this.when = when;
         this.disk = disk;
         this.lock = lock;
         this.journal = prepare();
+        this.when = notBefore(journal, when);
     }
 
     /** Takes the lock and clears what a stopped run left. {@code when} is the caller's clock, with its offset. */
@@ -165,6 +165,15 @@ public final class LogbookWriter implements AutoCloseable {
     @Override
     public void close() {
         release(folder, lock);
+    }
+
+    /** The journal never goes back in time: what was known on a day must stay what was known on it. */
+    private static OffsetDateTime notBefore(Journal journal, OffsetDateTime when) {
+        return journal.lines().stream()
+                .map(JournalLine::when)
+                .filter(earlier -> earlier.isAfter(when))
+                .max(OffsetDateTime::compareTo)
+                .orElse(when);
     }
 
     private Journal prepare() throws IOException {

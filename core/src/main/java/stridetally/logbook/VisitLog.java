@@ -4,7 +4,6 @@ import java.io.Reader;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import stridetally.model.Visit;
 import stridetally.problem.Checked;
@@ -12,6 +11,7 @@ import stridetally.problem.InputRefused;
 import stridetally.problem.RowProblem;
 import stridetally.table.Header;
 import stridetally.table.Row;
+import stridetally.table.RowSink;
 import stridetally.table.TableReader;
 
 /** An attendance log: {@code student, date, minutes, status, kind, make_up_for, reason}, columns in any order, ISO days. */
@@ -21,7 +21,7 @@ public final class VisitLog {
     /** Takes the rows of a log in file order. */
     public interface Taker {
         /** A visit. */
-        void taken(Visit visit, long line);
+        void taken(Visit visit, Row row);
 
         /** A row that was not taken, and why. */
         void setAside(Row row, List<RowProblem> problems);
@@ -41,22 +41,9 @@ public final class VisitLog {
     public static Count read(Reader reader, String file, Taker taker) {
         TableReader table = sniffing(reader, file);
         Header header = header(table, file);
-        long rows = 0;
-        for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
-            rows++;
-            Optional<Row> row = next.get().value();
-            if (row.isEmpty()) {
-                List<RowProblem> problems = next.get().problems();
-                taker.setAside(new Row(problems.get(0).at().line(), List.of()), problems);
-                continue;
-            }
-            Checked<Visit> visit = KeptRows.visit(header.cells(row.get()));
-            visit.value()
-                    .ifPresentOrElse(
-                            one -> taker.taken(one, row.get().line()),
-                            () -> taker.setAside(row.get(), visit.problems()));
-        }
-        return new Count(rows + table.blankLines(), table.blankLines(), header.headings());
+        Rows rows = new Rows(header, taker);
+        table.forEach(rows);
+        return new Count(rows.count + rows.blank, rows.blank, header.headings());
     }
 
     /** A visit as the cells of an entry, in {@link EntryKind#VISIT_COLUMNS}. */
@@ -89,5 +76,36 @@ public final class VisitLog {
             }
         }
         return header;
+    }
+
+    private static final class Rows implements RowSink {
+        private final Header header;
+        private final Taker taker;
+        private long count;
+        private long blank;
+
+        Rows(Header header, Taker taker) {
+            this.header = header;
+            this.taker = taker;
+        }
+
+        @Override
+        public void row(Row row) {
+            count++;
+            Checked<Visit> visit = KeptRows.visit(header.cells(row));
+            visit.value()
+                    .ifPresentOrElse(one -> taker.taken(one, row), () -> taker.setAside(row, visit.problems()));
+        }
+
+        @Override
+        public void problem(RowProblem problem, String written) {
+            count++;
+            taker.setAside(new Row(problem.at().line(), List.of(written)), List.of(problem));
+        }
+
+        @Override
+        public void blank(long line) {
+            blank++;
+        }
     }
 }

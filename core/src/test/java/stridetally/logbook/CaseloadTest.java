@@ -167,7 +167,7 @@ class CaseloadTest {
                 """;
         VisitLog.Taker taker = new VisitLog.Taker() {
             @Override
-            public void taken(Visit visit, long line) {
+            public void taken(Visit visit, stridetally.table.Row row) {
                 taken.add(visit);
             }
 

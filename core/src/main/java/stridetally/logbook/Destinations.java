@@ -1,0 +1,24 @@
+package stridetally.logbook;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Where checked rows go. */
+final class Destinations {
+    private Destinations() {}
+
+    /** Into a draft, or nowhere in a dry run. */
+    static TrialImport.Destination of(Optional<EntryDraft> draft) {
+        return new TrialImport.Destination() {
+            @Override
+            public void row(List<String> cells) {
+                draft.ifPresent(rows -> rows.row(cells));
+            }
+
+            @Override
+            public void setAside(SetAsideRow row) {
+                draft.ifPresent(rows -> rows.setAside(row));
+            }
+        };
+    }
+}

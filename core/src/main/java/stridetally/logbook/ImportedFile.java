@@ -1,0 +1,35 @@
+package stridetally.logbook;
+
+import java.util.List;
+import java.util.Optional;
+import stridetally.problem.ProblemTally;
+
+/**
+ * What became of one imported file. Always: rows = taken + known + set aside + blank.
+ *
+ * @param kind what the rows are
+ * @param superseded rows of earlier entries in whose place new ones stand
+ * @param entry the entry that was made; empty when nothing new was in the file, in a dry run, and for hand-kept tables
+ * @param notes sentences for the person
+ */
+public record ImportedFile(
+        String name,
+        String kind,
+        long rows,
+        long taken,
+        long known,
+        long setAside,
+        long blank,
+        long superseded,
+        Optional<Integer> entry,
+        ProblemTally problems,
+        List<String> notes) {
+
+    public ImportedFile {
+        notes = List.copyOf(notes);
+        if (rows != taken + known + setAside + blank) {
+            throw new IllegalArgumentException(
+                    rows + " rows, but " + taken + " + " + known + " + " + setAside + " + " + blank);
+        }
+    }
+}

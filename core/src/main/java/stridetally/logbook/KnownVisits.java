@@ -1,0 +1,23 @@
+package stridetally.logbook;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The visits that are already there; a visit has no number, so the whole row is its identity. */
+final class KnownVisits {
+    private final Set<List<String>> rows = new HashSet<>();
+
+    private KnownVisits() {}
+
+    static KnownVisits of(Logbook book) {
+        KnownVisits known = new KnownVisits();
+        book.visits().forEach((entry, line, cells) -> known.rows.add(List.copyOf(cells)));
+        return known;
+    }
+
+    /** Whether the visit is new; from now on it is known. */
+    boolean add(List<String> cells) {
+        return rows.add(List.copyOf(cells));
+    }
+}

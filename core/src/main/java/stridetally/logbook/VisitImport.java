@@ -1,0 +1,103 @@
+package stridetally.logbook;
+
+import java.util.List;
+import java.util.Optional;
+import stridetally.ingest.LogRules;
+import stridetally.model.StudentCode;
+import stridetally.model.Visit;
+import stridetally.problem.At;
+import stridetally.problem.ProblemCode;
+import stridetally.problem.ProblemTally;
+import stridetally.problem.RowProblem;
+import stridetally.problem.Spelling;
+import stridetally.table.Row;
+
+/** One attendance log on its way into a logbook: each row taken, known already, or set aside with its reason. */
+final class VisitImport implements VisitLog.Taker {
+    private final String file;
+    private final LogRules rules;
+    private final KnownVisits knownVisits;
+    private final TrialImport.Destination destination;
+    private final ProblemTally problems;
+    private long taken;
+    private long known;
+    private long setAside;
+
+    VisitImport(
+            String file,
+            LogRules rules,
+            KnownVisits knownVisits,
+            TrialImport.Destination destination,
+            ProblemTally problems) {
+        this.file = file;
+        this.rules = rules;
+        this.knownVisits = knownVisits;
+        this.destination = destination;
+        this.problems = problems;
+    }
+
+    long taken() {
+        return taken;
+    }
+
+    long known() {
+        return known;
+    }
+
+    long setAside() {
+        return setAside;
+    }
+
+    @Override
+    public void taken(Visit visit, Row row) {
+        Optional<RowProblem> wrong = unknownStudent(visit, row).or(() -> ahead(visit, row));
+        if (wrong.isPresent()) {
+            setAside(row, List.of(wrong.get()));
+            return;
+        }
+        List<String> cells = VisitLog.cells(visit);
+        if (knownVisits.add(cells)) {
+            destination.row(cells);
+            taken++;
+        } else {
+            known++;
+        }
+    }
+
+    @Override
+    public void setAside(Row row, List<RowProblem> reasons) {
+        reasons.forEach(problems::add);
+        destination.setAside(SetAsideRow.of("", At.row(file, row.line()).text(), reasons, row.cells()));
+        setAside++;
+    }
+
+    private Optional<RowProblem> unknownStudent(Visit visit, Row row) {
+        if (rules.roster().map(codes -> codes.contains(visit.student())).orElse(true)) {
+            return Optional.empty();
+        }
+        List<String> codes = rules.roster().orElseThrow().stream()
+                .map(StudentCode::text)
+                .sorted()
+                .toList();
+        String near = Spelling.nearest(visit.student().text(), codes)
+                .map(code -> "did you mean " + code + "? ")
+                .orElse("");
+        return Optional.of(new RowProblem(
+                ProblemCode.STUDENT_UNKNOWN,
+                At.row(file, row.line()),
+                "",
+                "a code of students.csv",
+                near + "correct the code, or add the student to students.csv"));
+    }
+
+    private Optional<RowProblem> ahead(Visit visit, Row row) {
+        return visit.date().isAfter(rules.asOf())
+                ? Optional.of(new RowProblem(
+                        ProblemCode.DATE_AHEAD,
+                        At.row(file, row.line()),
+                        visit.date().toString(),
+                        "a day up to " + rules.asOf(),
+                        "correct the date, or import it when the day has come"))
+                : Optional.empty();
+    }
+}
