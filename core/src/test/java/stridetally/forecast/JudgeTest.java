@@ -61,8 +61,7 @@ class JudgeTest {
 
     private static CriterionFacts met(String day, int meet, int notKnown, int sessions) {
         Optional<LocalDate> on = Optional.of(LocalDate.parse(day));
-        return new CriterionFacts(
-                on, Optional.of(new GoalScore.SinceMet(meet, notKnown, sessions)), on, on, Meets.YES);
+        return new CriterionFacts(on, Optional.of(new GoalScore.SinceMet(meet, notKnown, sessions)), on, on, Meets.YES);
     }
 
     private static CriterionFacts unmet(String satisfied, String reached, Meets last) {
@@ -180,7 +179,8 @@ class JudgeTest {
     void metOnTheDueDateIsInTimeAndADayLaterIsNot() {
         Goal goal = new MadeGoal().made();
         SideFacts side = side(four(goal, AFTER_DUE), chances(0, 0));
-        assertEquals("met", judge(goal, AFTER_DUE, met("2027-06-04", 0, 0, 0), side).word());
+        assertEquals(
+                "met", judge(goal, AFTER_DUE, met("2027-06-04", 0, 0, 0), side).word());
         assertSays(
                 judge(goal, AFTER_DUE, met("2027-06-05", 0, 0, 0), side),
                 "not met by its date",
@@ -244,7 +244,8 @@ class JudgeTest {
         CriterionFacts yes = met("2026-11-20", 2, 0, 2);
         assertEquals(
                 "off course",
-                judge(keep, AS_OF, yes, side(four(keep, AS_OF), chances(0.1, 1))).word());
+                judge(keep, AS_OF, yes, side(four(keep, AS_OF), chances(0.1, 1)))
+                        .word());
         SideFacts after = side(four(keep, AFTER_DUE), chances(0.1, 1));
         assertSays(
                 judge(keep, AFTER_DUE, yes, after),
@@ -344,8 +345,8 @@ class JudgeTest {
     @Test
     void aDateGoneByComesBeforeHelp() {
         Goal goal = new MadeGoal().made();
-        MadeCase assisted =
-                new MadeCase(goal, AFTER_DUE).session(MadeSession.assisted(AS_OF).made());
+        MadeCase assisted = new MadeCase(goal, AFTER_DUE)
+                .session(MadeSession.assisted(AS_OF).made());
         assertSays(
                 judge(goal, AFTER_DUE, CriterionFacts.NOTHING, side(assisted, new Forecast.NoOutlook("none"))),
                 "not met by its date",
@@ -357,7 +358,8 @@ class JudgeTest {
     @Test
     void aFifthOfAssistedSessionsIsAllowedAndMoreIsSaid() {
         Goal goal = new MadeGoal().made();
-        MadeCase fifth = four(goal, AS_OF).session(MadeSession.assisted(AS_OF.minusDays(3)).made());
+        MadeCase fifth = four(goal, AS_OF)
+                .session(MadeSession.assisted(AS_OF.minusDays(3)).made());
         GoalJudgement quiet = judge(goal, AS_OF, CriterionFacts.NOTHING, side(fifth, chances(0.8, 0.8)));
         assertFalse(quiet.reason().contains("needed more help"), quiet.reason());
         MadeCase third = fifth.session(MadeSession.assisted(AS_OF.minusDays(4)).made());
@@ -379,7 +381,8 @@ class JudgeTest {
                 "The goal begins on 2026-12-05.",
                 OPEN_END + "before it has begun.");
         Goal goal = new MadeGoal().made();
-        MadeCase refused = new MadeCase(goal, AS_OF).session(MadeSession.refused(AS_OF).made());
+        MadeCase refused =
+                new MadeCase(goal, AS_OF).session(MadeSession.refused(AS_OF).made());
         assertSays(
                 judge(goal, AS_OF, CriterionFacts.NOTHING, side(refused, none)),
                 "not begun",
@@ -432,12 +435,12 @@ class JudgeTest {
         Goal goal = new MadeGoal().made();
         List<SideFacts> sides = List.of(side(four(goal, AS_OF), chances(1, 1)));
         Judge judge = new Judge(Thresholds.USUAL);
-        GoalJudgement gone = judge.judge(new GoalFacts(
-                goal, AS_OF, CriterionFacts.NOTHING, sides, Optional.of(AS_OF.minusDays(1)), List.of()));
+        GoalJudgement gone = judge.judge(
+                new GoalFacts(goal, AS_OF, CriterionFacts.NOTHING, sides, Optional.of(AS_OF.minusDays(1)), List.of()));
         assertEquals("ended", gone.word());
         assertEquals("The student left the caseload on 2026-12-03.", gone.reason());
-        GoalJudgement lastDay = judge.judge(
-                new GoalFacts(goal, AS_OF, CriterionFacts.NOTHING, sides, Optional.of(AS_OF), List.of()));
+        GoalJudgement lastDay =
+                judge.judge(new GoalFacts(goal, AS_OF, CriterionFacts.NOTHING, sides, Optional.of(AS_OF), List.of()));
         assertEquals("on course", lastDay.word());
     }
 
@@ -458,7 +461,11 @@ class JudgeTest {
         Goal neither = new MadeGoal().made();
         assertEquals(
                 "Not judged: the goal has a measure of which neither way is better.",
-                judge(neither, AS_OF, CriterionFacts.NOTHING, side(four(neither, AS_OF).noBetter(), none))
+                judge(
+                                neither,
+                                AS_OF,
+                                CriterionFacts.NOTHING,
+                                side(four(neither, AS_OF).noBetter(), none))
                         .reason());
         assertEquals(
                 "Not judged: the goal has a measure that is not in the catalogue.",
@@ -515,7 +522,8 @@ class JudgeTest {
                 Arguments.of(GoalSide.EACH, 0.9, 0.2, "off course", weaker + "right; left: on course."),
                 Arguments.of(GoalSide.EACH, 0.75, 0.9, "on course", weaker + "left; right: on course."),
                 Arguments.of(GoalSide.EITHER, 0.9, 0.2, "on course", better + "left; right: off course."),
-                Arguments.of(GoalSide.EITHER, 0.4, 0.5, "too close to call", better + "right; left: too close to call."),
+                Arguments.of(
+                        GoalSide.EITHER, 0.4, 0.5, "too close to call", better + "right; left: too close to call."),
                 // -1 stands for a side of which too few sessions are known
                 Arguments.of(GoalSide.EACH, 0.9, -1, "too few sessions", weaker + "right; left: on course."),
                 Arguments.of(GoalSide.EACH, 0.1, -1, "off course", weaker + "left; right: too few sessions."),
@@ -552,7 +560,8 @@ class JudgeTest {
                 new Forecast.NoOutlook("few"),
                 Optional.of(0.125));
         SideFacts untried = side(new MadeCase(goal, AS_OF).side(Side.RIGHT), new Forecast.NoOutlook("none"));
-        assertTrue(judge(goal, AS_OF, CriterionFacts.NOTHING, left, right).reason().startsWith("2 of the 4"));
+        assertTrue(
+                judge(goal, AS_OF, CriterionFacts.NOTHING, left, right).reason().startsWith("2 of the 4"));
         GoalJudgement begun = judge(goal, AS_OF, CriterionFacts.NOTHING, left, untried);
         assertEquals("not begun", begun.word());
         assertEquals(
