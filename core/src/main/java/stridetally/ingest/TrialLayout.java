@@ -67,6 +67,18 @@ public record TrialLayout(
         return new TrialLayout(index, header, unit, unknown);
     }
 
+    /** Whether these headings name all that a trial log needs. */
+    public static boolean fits(List<String> header) {
+        return REQUIRED.stream()
+                .allMatch(column -> header.stream().anyMatch(written -> columnOf(bare(written)).equals(Optional.of(column))));
+    }
+
+    /** A heading without a unit in brackets behind it. */
+    private static String bare(String written) {
+        String heading = written.strip();
+        return columnOf(heading).isPresent() ? heading : heading.replaceFirst("\\s*[(\\[].*[)\\]]\\s*$", "");
+    }
+
     /** Whether a heading is one that a trial log knows. */
     public static boolean isKnown(String written) {
         return columnOf(written.strip()).isPresent();

@@ -55,8 +55,7 @@ public final class ImportRun {
         Optional<EntryDraft> draft = writer.map(one ->
                 one.draft(EntryKind.TRIALS, TrialCells.HEADINGS, log.layout().headings()));
         try {
-            TrialImport.Outcome outcome =
-                    new TrialImport(log, knownTrials, clash, Destinations.of(draft)).run();
+            TrialImport.Outcome outcome = new TrialImport(log, knownTrials, clash, Destinations.of(draft)).run();
             NewEntry facts = new NewEntry(
                     label(text), hash(text), outcome.rows(), outcome.known(), outcome.blank(), outcome.superseded());
             List<String> notes = notes(text, log, outcome);
@@ -149,8 +148,9 @@ public final class ImportRun {
             notes.add("columns not read: " + String.join(", ", log.layout().unknown()));
         }
         if (outcome.numbered() > 0) {
-            notes.add(outcome.numbered() + " rows have no try number; within a session their order in the file is taken,"
-                    + " so equal rows are different tries");
+            notes.add(
+                    outcome.numbered() + " rows have no try number; within a session their order in the file is taken,"
+                            + " so equal rows are different tries");
         }
         long blank = outcome.problems().count(ProblemCode.HELP_BLANK);
         if (blank > 0 && rules.blankHelp().isEmpty()) {

@@ -119,8 +119,14 @@ public final class TrialImport {
         if (standing == KnownTrials.Standing.SAME && entry != 0) {
             known++;
         } else if (standing == KnownTrials.Standing.SAME) {
-            aside(row, List.of(problem(ProblemCode.DUPLICATE, row, where + " has the same try with the same value",
-                    "one row for each try", "give this try its own number, or dismiss the row")));
+            aside(
+                    row,
+                    List.of(problem(
+                            ProblemCode.DUPLICATE,
+                            row,
+                            where + " has the same try with the same value",
+                            "one row for each try",
+                            "give this try its own number, or dismiss the row")));
         } else if (clash == Clash.REPLACE && entry != 0) {
             superseded.add(LineRange.line(entry, TrialFeed.line(before)));
             knownTrials.replace(trial, here);
@@ -129,9 +135,15 @@ public final class TrialImport {
             String mend = entry == 0
                     ? "keep the right one of the two"
                     : "import it with --replace if this one is right, or give the try its own number";
-            aside(row, List.of(problem(ProblemCode.CONFLICT, row, where + " has this "
-                    + (numberWritten ? "try" : "try (by its place in the session)") + " with another value",
-                    "one value for each try", mend)));
+            aside(
+                    row,
+                    List.of(problem(
+                            ProblemCode.CONFLICT,
+                            row,
+                            where + " has this " + (numberWritten ? "try" : "try (by its place in the session)")
+                                    + " with another value",
+                            "one value for each try",
+                            mend)));
         }
     }
 

@@ -93,8 +93,7 @@ public final class VisitLog {
         public void row(Row row) {
             count++;
             Checked<Visit> visit = KeptRows.visit(header.cells(row));
-            visit.value()
-                    .ifPresentOrElse(one -> taker.taken(one, row), () -> taker.setAside(row, visit.problems()));
+            visit.value().ifPresentOrElse(one -> taker.taken(one, row), () -> taker.setAside(row, visit.problems()));
         }
 
         @Override

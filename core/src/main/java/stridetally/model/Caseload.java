@@ -28,6 +28,11 @@ public record Caseload(
         remarks = List.copyOf(remarks);
     }
 
+    /** The same with other goals. */
+    public Caseload withGoals(List<Goal> goals) {
+        return new Caseload(settings, students, goals, benchmarks, attainment, changes, services, visits, bodies, remarks);
+    }
+
     /** The student of a code, if the roster has them. */
     public Optional<Student> student(StudentCode code) {
         return students.stream().filter(one -> one.code().equals(code)).findFirst();

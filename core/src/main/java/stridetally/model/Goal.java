@@ -46,4 +46,9 @@ public record Goal(
     public Goal {
         places = Set.copyOf(places);
     }
+
+    /** The same goal with its measure and protocol in other words. */
+    public Goal withTerms(MeasureId measure, Protocol protocol) {
+        return new Goal(id, student, measure, side, protocol, statement, routine, baseline, baselineDate, baselineHow, target, due, criterion, help, prompt, summary, places, aim, weight, from, until, ended, follows);
+    }
 }

@@ -13,6 +13,7 @@ import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TrialCells;
 import stridetally.ingest.TrialFeed;
 import stridetally.logbook.ExtraTable;
+import stridetally.logbook.GoalTerms;
 import stridetally.logbook.KeptKind;
 import stridetally.logbook.Logbook;
 import stridetally.measures.Catalogue;
@@ -43,7 +44,9 @@ public record OpenLogbook(Logbook book, Caseload caseload, Catalogue catalogue, 
         Checked<Caseload> caseload = book.caseload();
         List<RowProblem> problems = new ArrayList<>(caseload.problems());
         Catalogue catalogue = catalogue(book, problems);
-        return new OpenLogbook(book, caseload.value().orElseThrow(), catalogue, problems);
+        Checked<Caseload> inTerms = GoalTerms.of(caseload.value().orElseThrow(), catalogue);
+        problems.addAll(inTerms.problems());
+        return new OpenLogbook(book, inTerms.value().orElseThrow(), catalogue, problems);
     }
 
     /** Every trial that stands, grouped into sessions. */

@@ -2,6 +2,8 @@ package stridetally.cli.options;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -23,5 +25,10 @@ public final class AsOfOption {
     /** The day typed, else today by the clock. */
     public LocalDate day(Clock clock) {
         return typed().orElseGet(() -> LocalDate.now(clock));
+    }
+
+    /** What the journal is to say of now: the start of the day typed, so that a script gives the same twice; else now. */
+    public OffsetDateTime journalTime(Clock clock) {
+        return typed().map(one -> one.atStartOfDay().atOffset(ZoneOffset.UTC)).orElseGet(() -> OffsetDateTime.now(clock));
     }
 }

@@ -1,0 +1,92 @@
+package stridetally.cli.commands;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import stridetally.cli.Console;
+import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ImportOptions;
+import stridetally.cli.options.MendOptions;
+import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.WritingOptions;
+
+/** {@code import}: field logs into a logbook, and what is done to its entries afterwards. */
+@Command(
+        description = "Each file of trials or visits becomes one entry. Good rows are taken, bad rows are set aside with"
+                + " their reason, rows that are there already are counted: rows = taken + known + set aside + blank."
+                + " A hand-kept table (students, goals, ...) replaces the one in the logbook.",
+        footer = {
+            "  stridetally import samples/logs/2026-autumn-pt.csv --logbook mylogs \\",
+            "      --new --as-of 2026-11-20"
+        })
+public final class ImportCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "FILE", arity = "0..*", description = "CSV or TSV files.")
+    private List<Path> files = List.of();
+
+    @Option(names = "--logbook", paramLabel = "DIR", required = true, description = "The logbook.")
+    private Path logbook = Path.of("");
+
+    @Mixin
+    private final ImportOptions how = new ImportOptions();
+
+    @Mixin
+    private final WritingOptions writing = new WritingOptions();
+
+    @Mixin
+    private final MendOptions mend = new MendOptions();
+
+    @Mixin
+    private final AsOfOption asOf = new AsOfOption();
+
+    @Mixin
+    private final OutputOptions output = new OutputOptions();
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public ImportCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        checkUsage();
+        Mending mending = new Mending(console, logbook, asOf.journalTime(console.clock()));
+        if (mend.status()) {
+            return mending.status(asOf.day(console.clock()), output);
+        }
+        if (mend.undo().isPresent()) {
+            return mending.undo(mend.undo().getAsInt(), mend.why());
+        }
+        if (mend.dismiss().isPresent()) {
+            return mending.dismiss(mend.dismiss().get(), mend.why());
+        }
+        return new Importing(console, logbook, how, writing, asOf).run(files, output);
+    }
+
+    private void checkUsage() {
+        boolean mends = mend.status() || mend.undo().isPresent() || mend.dismiss().isPresent();
+        if (mends == !files.isEmpty() || (!mends && files.isEmpty() && !how.begin())) {
+            refuse("name files to import, or one of --status, --undo, --dismiss without files");
+        }
+        if ((mend.undo().isPresent() || mend.dismiss().isPresent()) && mend.why().isBlank()) {
+            refuse("say why, with --why; the reason is kept in the journal");
+        }
+    }
+
+    private void refuse(String sentence) {
+        if (spec != null) {
+            throw new ParameterException(spec.commandLine(), sentence);
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package stridetally.cli.commands;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stridetally.cli.Console;
+import stridetally.cli.ExitCodes;
+import stridetally.cli.files.FileSource;
+import stridetally.cli.input.OpenLogbook;
+import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.Format;
+import stridetally.cli.options.ImportKind;
+import stridetally.cli.options.ImportOptions;
+import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.WritingOptions;
+import stridetally.cli.output.ImportTable;
+import stridetally.ingest.LogRules;
+import stridetally.ingest.TextSource;
+import stridetally.logbook.ImportRun;
+import stridetally.logbook.ImportedFile;
+import stridetally.logbook.KeptKind;
+import stridetally.logbook.Logbook;
+import stridetally.logbook.LogbookWriter;
+import stridetally.logbook.TableGuess;
+import stridetally.logbook.TrialImport;
+import stridetally.model.Level;
+import stridetally.problem.InputRefused;
+
+/** Files into a logbook: the steps of {@code import FILE...}. */
+final class Importing {
+    private final Console console;
+    private final Path folder;
+    private final ImportOptions how;
+    private final WritingOptions writing;
+    private final AsOfOption asOf;
+
+    Importing(Console console, Path folder, ImportOptions how, WritingOptions writing, AsOfOption asOf) {
+        this.console = console;
+        this.folder = folder;
+        this.how = how;
+        this.writing = writing;
+        this.asOf = asOf;
+    }
+
+    int run(List<Path> files, OutputOptions output) {
+        List<TextSource> sources =
+                files.stream().map(FileSource::new).map(TextSource::of).toList();
+        List<ImportKind> kinds = sources.stream().map(this::kind).toList();
+        if (how.begin()) {
+            Logbook.create(folder, idOf(folder));
+        }
+        if (how.strict()) {
+            refuseAnySetAside(read(sources, kinds, Optional.empty()));
+        }
+        List<ImportedFile> done;
+        if (how.dryRun()) {
+            done = read(sources, kinds, Optional.empty());
+        } else {
+            try (LogbookWriter writer = LogbookWriter.open(folder, asOf.journalTime(console.clock()))) {
+                done = read(sources, kinds, Optional.of(writer));
+            }
+        }
+        done.forEach(this::tell);
+        output.write(console, ImportTable.content(done, output.format(Format.MARKDOWN)));
+        return done.stream().anyMatch(file -> file.setAside() > 0) ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+    }
+
+    /** Hand-kept tables come first, so that a roster or a scale of help words is known to the logs beside it. */
+    private List<ImportedFile> read(
+            List<TextSource> sources, List<ImportKind> kinds, Optional<LogbookWriter> writer) {
+        List<ImportedFile> done = new ArrayList<>();
+        for (int file = 0; file < sources.size(); file++) {
+            Optional<KeptKind> kept = kinds.get(file).kept();
+            if (kept.isPresent()) {
+                done.add(run(OpenLogbook.at(folder, Optional.empty()), writer).kept(kept.get(), sources.get(file)));
+            }
+        }
+        ImportRun logs = run(OpenLogbook.at(folder, Optional.empty()), writer);
+        for (int file = 0; file < sources.size(); file++) {
+            if (kinds.get(file) == ImportKind.TRIALS) {
+                done.add(logs.trials(sources.get(file)));
+            } else if (kinds.get(file) == ImportKind.VISITS) {
+                done.add(logs.visits(sources.get(file)));
+            }
+        }
+        return done;
+    }
+
+    private ImportRun run(OpenLogbook open, Optional<LogbookWriter> writer) {
+        LogRules rules = new LogRules(
+                open.caseload().settings(),
+                open.catalogue(),
+                open.roster(),
+                asOf.day(console.clock()),
+                writing.order(),
+                writing.decimals(),
+                how.blankHelp().map(word -> help(word, open)),
+                open.caseload().settings().id());
+        TrialImport.Clash clash = how.replace() ? TrialImport.Clash.REPLACE : TrialImport.Clash.SET_ASIDE;
+        return new ImportRun(writer, open.book(), open.knownTrials(), rules, clash, how.label());
+    }
+
+    private ImportKind kind(TextSource source) {
+        return how.kind()
+                .or(() -> TableGuess.of(source).map(word -> ImportKind.valueOf(word.toUpperCase(java.util.Locale.ROOT))))
+                .orElseThrow(() -> new InputRefused(source.bytes().name()
+                        + ": the headings do not say what the file holds; add --kind, one of "
+                        + List.of(ImportKind.values())));
+    }
+
+    private void tell(ImportedFile file) {
+        file.problems().sentences().forEach(console::warn);
+        file.notes().forEach(note -> console.note(file.name() + ": " + note));
+    }
+
+    private static void refuseAnySetAside(List<ImportedFile> tried) {
+        long setAside = tried.stream().mapToLong(ImportedFile::setAside).sum();
+        if (setAside > 0) {
+            String first = tried.stream()
+                    .filter(file -> file.setAside() > 0)
+                    .flatMap(file -> file.problems().sentences().stream())
+                    .findFirst()
+                    .orElse("");
+            throw new InputRefused("--strict: " + setAside + (setAside == 1 ? " row" : " rows")
+                    + " would be set aside, so nothing was taken; the first: " + first);
+        }
+    }
+
+    private static Level help(String word, OpenLogbook open) {
+        return open.caseload()
+                .settings()
+                .help()
+                .find(word)
+                .orElseThrow(() -> new InputRefused("--blank-help: \"" + word + "\" is not a word of the help scale: "
+                        + String.join(", ", open.caseload().settings().help().words())));
+    }
+
+    private static String idOf(Path folder) {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        return name == null ? "logbook" : name.toString();
+    }
+}

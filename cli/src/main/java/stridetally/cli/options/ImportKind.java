@@ -1,0 +1,29 @@
+package stridetally.cli.options;
+
+import java.util.Optional;
+import stridetally.logbook.KeptKind;
+
+/** What an imported file holds. */
+public enum ImportKind {
+    TRIALS,
+    VISITS,
+    STUDENTS,
+    GOALS,
+    BODIES,
+    BENCHMARKS,
+    ATTAINMENT,
+    CHANGES,
+    SERVICES,
+    REMARKS;
+
+    /** As typed. */
+    @Override
+    public String toString() {
+        return name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** The hand-kept table of the same name; none for the two kinds that become entries. */
+    public Optional<KeptKind> kept() {
+        return this == TRIALS || this == VISITS ? Optional.empty() : Optional.of(KeptKind.valueOf(name()));
+    }
+}

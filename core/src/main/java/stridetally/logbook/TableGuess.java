@@ -1,0 +1,78 @@
+package stridetally.logbook;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stridetally.ingest.TextSource;
+import stridetally.ingest.TrialLayout;
+import stridetally.problem.Checked;
+import stridetally.problem.InputRefused;
+import stridetally.table.Row;
+import stridetally.table.TableReader;
+
+/** What a file holds, told from its headings, when only one kind has these headings. */
+public final class TableGuess {
+    private TableGuess() {}
+
+    /** The word of {@code --kind}; empty when the headings fit no kind. */
+    public static Optional<String> of(TextSource text) {
+        String name = text.bytes().name();
+        try (Reader reader = text.open()) {
+            TableReader table = TableReader.sniffing(reader, name, TableGuess::isKnown);
+            List<String> headings = table.next()
+                    .flatMap(Checked::value)
+                    .map(Row::cells)
+                    .orElseThrow(() -> new InputRefused(name + ": no heading row; expected headings and rows below them"));
+            return of(headings);
+        } catch (IOException failed) {
+            throw new InputRefused(name + ": could not be read; check the disk and try again", failed);
+        }
+    }
+
+    private static Optional<String> of(List<String> headings) {
+        if (TrialLayout.fits(headings)) {
+            return Optional.of(EntryKind.TRIALS.word());
+        }
+        Set<String> names = headings.stream().map(KeptTable::fold).collect(Collectors.toSet());
+        if (names.containsAll(Set.of("student", "date", "status"))) {
+            return Optional.of(EntryKind.VISITS.word());
+        }
+        return kept(names).map(KeptKind::word);
+    }
+
+    /** The order matters: a goal file also has a student column. */
+    private static Optional<KeptKind> kept(Set<String> names) {
+        if (fits(names, KeptKind.GOALS, "target")) {
+            return Optional.of(KeptKind.GOALS);
+        }
+        if (fits(names, KeptKind.BODIES, "leg_length_cm") || fits(names, KeptKind.BODIES, "height_cm")) {
+            return Optional.of(KeptKind.BODIES);
+        }
+        for (KeptKind kind : List.of(
+                KeptKind.BENCHMARKS, KeptKind.ATTAINMENT, KeptKind.CHANGES, KeptKind.SERVICES)) {
+            if (names.containsAll(kind.required())) {
+                return Optional.of(kind);
+            }
+        }
+        if (fits(names, KeptKind.REMARKS, "remark")) {
+            return Optional.of(KeptKind.REMARKS);
+        }
+        return fits(names, KeptKind.STUDENTS, "grade") || fits(names, KeptKind.STUDENTS, "school")
+                ? Optional.of(KeptKind.STUDENTS)
+                : Optional.empty();
+    }
+
+    private static boolean fits(Set<String> names, KeptKind kind, String telling) {
+        return names.contains(telling) && names.containsAll(kind.required());
+    }
+
+    private static boolean isKnown(String heading) {
+        String name = KeptTable.fold(heading);
+        return TrialLayout.isKnown(heading)
+                || EntryKind.VISIT_COLUMNS.contains(name)
+                || List.of(KeptKind.values()).stream().anyMatch(kind -> kind.columns().contains(name));
+    }
+}
