@@ -42,7 +42,13 @@ final class GoalRows {
         var target = row.amount("target");
         Optional<LocalDate> due = row.date("due");
         if (baselineDate.isPresent() && due.isPresent() && !due.get().isAfter(baselineDate.get())) {
-            row.unreadable("due", row.text("due"), "a day after the baseline date", "correct one of the two dates");
+            // The goal stays in sight: it can be shown, though no line can be drawn for it.
+            row.tell(
+                    ProblemCode.GOAL_UNCLEAR,
+                    "due",
+                    row.text("due"),
+                    "a day after the baseline date",
+                    "correct one of the two dates");
         }
         Criterion criterion = criterion(row);
         var help = row.level("help", settings.help(), ProblemCode.HELP_UNKNOWN);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +54,23 @@ class CommitCrashTest {
             }
         }
         assertEquals(undisturbed.content(), book.content());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("commitSteps")
+    void theNextWriterClearsWhatWasNotCommitted(Crash crash) {
+        Notebook book = Notebook.create(folder.resolve("stopped"));
+        book.commit(Notebook.MONDAY, List.of(), "1");
+        Map<String, String> before = book.content();
+        try (LogbookWriter writer = LogbookWriter.open(book.root, Notebook.MONDAY, crash)) {
+            assertThrows(Crash.Stopped.class, () -> Notebook.commit(writer, List.of(), "2"));
+        }
+        book.writer(Notebook.MONDAY).close();
+        if (book.open().entries().size() == 1) {
+            assertEquals(before, book.content());
+        } else {
+            assertEquals(List.of("1:2 1", "2:2 2"), book.standing());
+        }
     }
 
     @ParameterizedTest(name = "{0}")
