@@ -28,11 +28,13 @@ final class MethodLine {
                     .toList());
         }
         sentences.add("Forecast: method " + method.forecast() + ", 80 % range of the line on the due date.");
-        sentences.add(thresholds(method.thresholds()));
+        sentences.add(judgement(method));
         return sentences;
     }
 
-    private static String thresholds(Thresholds settings) {
+    /** The rule of the judgement, with its settings. */
+    static String judgement(TeamReport.Method method) {
+        Thresholds settings = method.thresholds();
         return "Judgement: on course from a chance of " + percent(settings.onCourse()) + ", off course up to "
                 + percent(settings.offCourse()) + ", from at least "
                 + Counted.of(settings.fewestPoints(), "session") + " with a value, the last not older than "

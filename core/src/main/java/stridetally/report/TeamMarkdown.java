@@ -102,12 +102,12 @@ public final class TeamMarkdown {
     }
 
     private static String minutes(Estimate<Double> minutes) {
-        return minutes.value()
-                .map(planned -> {
-                    String whole = Cells.rounded(planned, 0);
-                    return whole + (whole.equals("1") ? " minute" : " minutes");
-                })
-                .orElseGet(() -> "not known: " + minutes.reason());
+        return minutes.value().map(TeamMarkdown::minutes).orElseGet(() -> "not known: " + minutes.reason());
+    }
+
+    static String minutes(double minutes) {
+        String whole = Cells.rounded(minutes, 0);
+        return whole + (whole.equals("1") ? " minute" : " minutes");
     }
 
     private static String missed(ServiceReport.Missed missed) {
