@@ -18,6 +18,7 @@ import stridetally.model.Remark;
 public record CaseloadRow(
         GoalReview review,
         Optional<String> name,
+        Optional<ReportPeriod> period,
         Optional<GoalPart> part,
         ShownUnit unit,
         int gaps,
@@ -49,6 +50,7 @@ public record CaseloadRow(
         return new CaseloadRow(
                 review,
                 input.name(review.goal().student()),
+                window.map(ReportWindow::period),
                 window.map(open -> GoalPart.of(input, review, open)),
                 review.score()
                         .measure()

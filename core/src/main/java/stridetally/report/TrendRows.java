@@ -157,7 +157,7 @@ public record TrendRows(String source) {
                 FigureCells.of(trend.latestMinusAim()));
     }
 
-    private static List<Cell> forecast(Forecast forecast) {
+    static List<Cell> forecast(Forecast forecast) {
         if (!(forecast instanceof Forecast.Outlook outlook)) {
             return FigureCells.blanks(5);
         }
