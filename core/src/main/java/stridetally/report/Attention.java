@@ -1,0 +1,28 @@
+package stridetally.report;
+
+import java.util.List;
+import java.util.Optional;
+import stridetally.forecast.Judgement;
+
+/** In which order goals need a busy therapist: no judgement at all first, then what is lost or slipping, what is done last. */
+public final class Attention {
+    /** The words from the most to the least urgent; empty = no word. */
+    public static final List<Optional<Judgement>> ORDER = List.of(
+            Optional.empty(),
+            Optional.of(Judgement.NOT_MET_BY_ITS_DATE),
+            Optional.of(Judgement.OFF_COURSE),
+            Optional.of(Judgement.NOT_YET_WITHOUT_HELP),
+            Optional.of(Judgement.TOO_FEW_SESSIONS),
+            Optional.of(Judgement.TOO_CLOSE_TO_CALL),
+            Optional.of(Judgement.NOT_BEGUN),
+            Optional.of(Judgement.ON_COURSE),
+            Optional.of(Judgement.MET),
+            Optional.of(Judgement.ENDED));
+
+    private Attention() {}
+
+    /** The word on the page. */
+    static String word(Optional<Judgement> judgement) {
+        return judgement.map(Judgement::word).orElse("no word");
+    }
+}

@@ -1,0 +1,134 @@
+package stridetally.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stridetally.forecast.GoalReview;
+import stridetally.forecast.Judgement;
+import stridetally.model.Change;
+import stridetally.model.StudentCode;
+import stridetally.scoring.Session;
+import stridetally.scoring.SideScore;
+
+/**
+ * All goals of a caseload in one table, the ones that need attention first.
+ *
+ * @param period as asked for; the dates of a school may differ
+ * @param counts goals with each judgement, in the order of attention, zero counts left out
+ * @param changes of strategy in the period, by day
+ * @param quiet students with an open goal and no try for at least {@code quietDays}, by code
+ */
+public record CaseloadReport(
+        String period,
+        LocalDate asOf,
+        ReportInput.Stamp stamp,
+        List<Count> counts,
+        List<CaseloadRow> rows,
+        List<Change> changes,
+        int quietDays,
+        List<Quiet> quiet,
+        VisitTotals visits,
+        int setAside,
+        TeamReport.Method method) {
+    /** Days without a try after which a student is named; our choice. */
+    public static final int QUIET_DAYS = 28;
+
+    public CaseloadReport {
+        counts = List.copyOf(counts);
+        rows = List.copyOf(rows);
+        changes = List.copyOf(changes);
+        quiet = List.copyOf(quiet);
+    }
+
+    /** Goals with one judgement; empty = no word. */
+    public record Count(Optional<Judgement> judgement, int goals) {}
+
+    /** A student without data; {@code last} is the day of the last try, empty when there never was one. */
+    public record Quiet(StudentCode student, Optional<LocalDate> last) {}
+
+    /** The report of the whole review. */
+    public static CaseloadReport of(ReportInput input, int quietDays) {
+        List<CaseloadRow> rows = input.review().goals().stream()
+                .map(goal -> CaseloadRow.of(input, goal))
+                .sorted(Comparator.comparingInt((CaseloadRow row) ->
+                                Attention.ORDER.indexOf(row.review().judgement().judgement()))
+                        .thenComparing(row -> row.goal().student())
+                        .thenComparing(row -> row.goal().id()))
+                .toList();
+        return new CaseloadReport(
+                period(input),
+                input.review().asOf(),
+                input.stamp(),
+                counts(input.review().goals()),
+                rows,
+                changes(input),
+                quietDays,
+                quiet(input, quietDays),
+                VisitTotals.of(input),
+                input.setAside().size(),
+                new TeamReport.Method(
+                        input.forecastMethod(), input.caseload().settings().thresholds()));
+    }
+
+    private static String period(ReportInput input) {
+        if (input.period() instanceof ReportInput.PeriodChoice.Dates dates) {
+            return dates.days().first() + " to " + dates.days().last();
+        }
+        return input.period() instanceof ReportInput.PeriodChoice.Named named ? named.name() : "";
+    }
+
+    private static List<Count> counts(List<GoalReview> goals) {
+        List<Count> counts = new ArrayList<>();
+        for (Optional<Judgement> word : Attention.ORDER) {
+            int of = (int) goals.stream()
+                    .filter(goal -> goal.judgement().judgement().equals(word))
+                    .count();
+            if (of > 0) {
+                counts.add(new Count(word, of));
+            }
+        }
+        return counts;
+    }
+
+    private static List<Change> changes(ReportInput input) {
+        return input.caseload().changes().stream()
+                .filter(change -> input.window(change.student())
+                        .value()
+                        .flatMap(ReportWindow::days)
+                        .map(days -> days.holds(change.date()))
+                        .orElse(false))
+                .sorted(Comparator.comparing(Change::date)
+                        .thenComparing(Change::student)
+                        .thenComparing(Change::what))
+                .toList();
+    }
+
+    private static List<Quiet> quiet(ReportInput input, int quietDays) {
+        LocalDate since = input.review().asOf().minusDays(quietDays);
+        List<Quiet> quiet = new ArrayList<>();
+        for (StudentCode student : TeamReport.students(input)) {
+            List<GoalReview> open = input.review().goals().stream()
+                    .filter(goal -> goal.goal().student().equals(student))
+                    .filter(goal -> !goal.judgement().judgement().equals(Optional.of(Judgement.ENDED)))
+                    .toList();
+            Optional<LocalDate> last = lastTry(open);
+            if (!open.isEmpty() && last.map(day -> !day.isAfter(since)).orElse(true)) {
+                quiet.add(new Quiet(student, last));
+            }
+        }
+        return quiet;
+    }
+
+    private static Optional<LocalDate> lastTry(List<GoalReview> goals) {
+        Stream<Session> sessions = goals.stream()
+                .flatMap(goal -> goal.score().sides().stream())
+                .map(SideScore::sessions)
+                .flatMap(List::stream);
+        return sessions.filter(session -> session.recorded() > 0)
+                .map(Session::date)
+                .max(Comparator.naturalOrder());
+    }
+}

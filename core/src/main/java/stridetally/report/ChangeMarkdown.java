@@ -1,0 +1,149 @@
+package stridetally.report;
+
+import java.util.List;
+import java.util.Optional;
+import stridetally.forecast.Forecast;
+import stridetally.model.Direction;
+import stridetally.stats.Estimate;
+import stridetally.stats.Interval;
+import stridetally.trend.Point;
+import stridetally.trend.TrendLine;
+
+/** The figures of change and chance of one side. A figure that cannot be had prints its reason in its place. */
+final class ChangeMarkdown {
+    private static final String NOT_KNOWN = "cannot be said: ";
+
+    private final MarkdownPage page;
+    private final GoalPart part;
+    private final SidePart side;
+    private final ShownUnit unit;
+    private final TrendLine trend;
+    private final ChanceWords chance;
+
+    ChangeMarkdown(MarkdownPage page, GoalPart part, SidePart side, TeamReport.Method method) {
+        this.page = page;
+        this.part = part;
+        this.side = side;
+        this.unit = part.unit();
+        this.trend = side.review().trend();
+        this.chance = new ChanceWords(method.thresholds());
+    }
+
+    void write() {
+        page.bullet(
+                "Latest", trend.latest().map(this::latest).orElse("no session with a value after the baseline date"));
+        page.bullet("Change since the baseline", said(side.change().map(this::change)));
+        page.bullet("Share of the way to the target", said(side.shareOfWay().map(ChanceWords::wholePercent)));
+        page.bullet(
+                "More than the measure wavers by itself?",
+                side.beyondError().answer().word() + " (" + side.beyondError().reason() + ")");
+        perWeek();
+        aim();
+        page.bullet(
+                "Share of tries at permitted help",
+                said(trend.permittedSharePerWeek().map(this::shareChange)));
+        forecast();
+    }
+
+    private String latest(Point point) {
+        Optional<Double> target = part.goal().target().map(amount -> amount.value());
+        Measured value = Measured.of(point);
+        String number = target.map(far -> unit.number(value, far)).orElseGet(() -> unit.number(value));
+        return unit.withUnit(number) + " on " + point.date();
+    }
+
+    private String change(Measured change) {
+        double way = part.review()
+                        .score()
+                        .measure()
+                        .flatMap(measure -> measure.better())
+                        .map(Direction::sign)
+                        .orElse(0)
+                * change.value();
+        String word = way > 0 ? "better" : way < 0 ? "worse" : "";
+        String held = change.bound().isPresent() || word.isEmpty() ? "" : ", " + word;
+        return unit.change(change) + held + " (" + part.words().better() + ")";
+    }
+
+    private void perWeek() {
+        if (trend.sessions() < 2) {
+            page.bullet(
+                    "Change per week",
+                    NOT_KNOWN + Counted.of(trend.sessions(), "session") + " with a value; a line needs 2");
+            return;
+        }
+        page.bullet("Change per week", rate(trend.own().slopePerWeek(), trend.slopeInterval()));
+        page.bullet(
+                "Change per week, robust against odd sessions",
+                rate(trend.robust().slopePerWeek(), trend.robust().interval()));
+    }
+
+    private String rate(Estimate<Double> slope, Estimate<Interval> interval) {
+        if (!slope.isEstimated()) {
+            return NOT_KNOWN + slope.reason();
+        }
+        String range = interval.value()
+                .map(ends -> "95 % interval " + unit.rate(ends.low()) + " to " + unit.rate(ends.high()))
+                .orElseGet(() -> "no interval: " + interval.reason());
+        return unit.withUnit(unit.rate(slope.orElseThrow())) + " (" + range + ")";
+    }
+
+    private void aim() {
+        page.bullet(
+                "Needed per week from baseline to target",
+                said(trend.neededPerWeek().map(needed -> unit.withUnit(unit.rate(needed)))));
+        page.bullet("Aim line today", said(trend.aimToday().map(unit::text)));
+        page.bullet(
+                "Latest against the aim line of its day",
+                said(trend.latestMinusAim().map(this::againstAim)));
+    }
+
+    private String againstAim(double difference) {
+        if (trend.latest().flatMap(Point::bound).isPresent()) {
+            return unit.change(new Measured(difference, trend.latest().flatMap(Point::bound)));
+        }
+        String size = unit.text(Math.abs(difference));
+        return difference > 0 ? size + " above it" : difference < 0 ? size + " below it" : "on it";
+    }
+
+    private String shareChange(double perWeek) {
+        return "changes by " + TeamMarkdown.Cells.rounded(perWeek * 100, 1)
+                + " percentage points per week (least squares over "
+                + Counted.of(trend.series().help().size(), "session") + ")";
+    }
+
+    private void forecast() {
+        if (side.review().forecast() instanceof Forecast.Outlook outlook) {
+            page.bullet("Forecast for " + part.words().due(), forecast(outlook));
+            page.bullet("Chance to reach the goal by " + part.words().due(), chance(outlook));
+        } else if (side.review().forecast() instanceof Forecast.NoOutlook none) {
+            page.bullet("Forecast and chance", NOT_KNOWN + none.reason());
+        }
+    }
+
+    private String forecast(Forecast.Outlook outlook) {
+        return unit.text(outlook.value()) + " (80 % range " + unit.number(outlook.low80()) + " to "
+                + unit.number(outlook.high80()) + ")";
+    }
+
+    private String chance(Forecast.Outlook outlook) {
+        String line = "the line alone at the target on that date: " + chance.text(outlook.chanceLine());
+        String notes = String.join("; ", notes(outlook));
+        return chance.text(outlook.chance()) + "; " + line + (notes.isEmpty() ? "" : "; " + notes);
+    }
+
+    private List<String> notes(Forecast.Outlook outlook) {
+        boolean unsaid = !part.goal().criterion().written()
+                && outlook.notes().stream().noneMatch(note -> note.contains("no criterion"));
+        return unsaid
+                ? java.util.stream.Stream.concat(
+                                outlook.notes().stream(),
+                                java.util.stream.Stream.of("no criterion is written, so both are of the line"))
+                        .toList()
+                : outlook.notes();
+    }
+
+    private static String said(Estimate<String> figure) {
+        return figure.value().orElseGet(() -> NOT_KNOWN + figure.reason());
+    }
+}

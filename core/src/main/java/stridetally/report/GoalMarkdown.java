@@ -1,0 +1,169 @@
+package stridetally.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stridetally.forecast.GoalJudgement;
+import stridetally.model.Remark;
+import stridetally.scoring.NotUsed;
+import stridetally.table.Cell;
+
+/** The part of one goal on the team's page. */
+final class GoalMarkdown {
+    private final MarkdownPage page;
+    private final TeamReport.Method method;
+    private final ReportPeriod period;
+
+    GoalMarkdown(MarkdownPage page, TeamReport.Method method, ReportPeriod period) {
+        this.page = page;
+        this.method = method;
+        this.period = period;
+    }
+
+    void write(GoalPart part) {
+        page.heading(2, "Goal " + part.goal().id());
+        page.paragraph("As written:", said(part.goal().statement()));
+        page.paragraph("Where it matters:", said(part.goal().routine()));
+        judgement(part);
+        SideMarkdown sides = new SideMarkdown(page, part, period, method);
+        part.sides().forEach(sides::write);
+        help(part);
+        changes(part);
+        next(part);
+        missing(part);
+        howMeasured(part);
+    }
+
+    private static String said(String words) {
+        return words.isBlank() ? "not written" : words;
+    }
+
+    private void judgement(GoalPart part) {
+        page.heading(3, "Where it stands");
+        GoalJudgement computed = part.review().judgement();
+        String word = computed.judgement().map(one -> one.word()).orElse("no word");
+        part.remark().ifPresent(remark -> decision(remark, word));
+        page.bullet(part.remark().isPresent() ? "Computed beside it" : "Computed", word);
+        page.bullet("Why", computed.reason());
+        page.bullet("Enough by its date?", computed.sufficiency().text());
+    }
+
+    private void decision(Remark remark, String computed) {
+        Optional<String> own = remark.judgement().filter(word -> !word.isBlank());
+        page.bullet(
+                "Decision of the therapist",
+                own.orElse(
+                        "no word of their own is written for this period; the computed one is \"" + computed + "\""));
+        if (!remark.why().isBlank()) {
+            page.bullet("The therapist's reason", remark.why());
+        }
+        if (!remark.remark().isBlank()) {
+            page.bullet("The therapist's remark", remark.remark());
+        }
+    }
+
+    private void help(GoalPart part) {
+        page.heading(3, "Help and prompts");
+        page.bullet("Permitted help", part.words().help());
+        page.bullet("Permitted prompts", part.words().prompt());
+        table("help", HelpTable.ofHelp(part.help()));
+        table("prompt", HelpTable.ofPrompts(part.help()));
+        page.bullet("A probe", "is a try that is measured; practice is a try that is taught, and is in no value");
+    }
+
+    private void table(String of, HelpTable table) {
+        if (table.rows().isEmpty()) {
+            page.paragraph("No try with a level of " + of + " in this period or the one before.");
+            return;
+        }
+        boolean before = period.previous().isPresent();
+        List<String> headings = new ArrayList<>(List.of("tries by " + of, "probe", "practice"));
+        if (before) {
+            headings.addAll(List.of("probe, period before", "practice, period before"));
+        }
+        page.table(
+                headings,
+                table.rows().stream()
+                        .map(row -> {
+                            List<Cell> cells = new ArrayList<>(List.of(
+                                    Cell.code(row.word()), Cell.whole(row.probeNow()), Cell.whole(row.practiceNow())));
+                            if (before) {
+                                cells.addAll(List.of(Cell.whole(row.probeBefore()), Cell.whole(row.practiceBefore())));
+                            }
+                            return cells;
+                        })
+                        .toList());
+    }
+
+    private void changes(GoalPart part) {
+        page.heading(3, "What changed in teaching");
+        if (part.changes().isEmpty()) {
+            page.paragraph("No change of strategy is written.");
+        }
+        part.changes().forEach(change -> page.bullet(change.date().toString(), change.what()));
+    }
+
+    private void next(GoalPart part) {
+        page.heading(3, "What comes next");
+        Optional<String> next = part.remark().map(Remark::next).filter(words -> !words.isBlank());
+        next.ifPresentOrElse(
+                words -> page.bullet("At school", words), () -> page.fillIn("At school", "not written yet:"));
+        page.fillIn("At home, what the family can do", "the therapist fills this in:");
+        part.home().ifPresent(home -> page.bullet("Tries at home so far", home(part, home)));
+        page.paragraph("Before anyone practises:");
+        part.cautions().forEach(page::bullet);
+    }
+
+    private static String home(GoalPart part, PeriodFigures home) {
+        String median = home.median()
+                .value()
+                .map(value -> "middle value (median) " + part.unit().text(value))
+                .orElseGet(() -> "no value: " + home.median().reason());
+        return Counted.of(home.recorded(), "try") + " in " + Counted.of(home.sessions(), "session") + ", " + median
+                + "; kept apart, in no other figure of this page";
+    }
+
+    private void missing(GoalPart part) {
+        page.heading(3, "What is missing or not used");
+        boolean nothing = part.doubts().isEmpty()
+                && part.review().score().notUsed().isEmpty()
+                && part.notTried().isEmpty();
+        if (nothing) {
+            page.paragraph("Nothing is missing in the goal, and every try counts.");
+        }
+        part.doubts().forEach(page::bullet);
+        if (!part.notTried().isEmpty()) {
+            page.bullet(
+                    "Sessions of this period without a try",
+                    part.notTried().entrySet().stream()
+                            .map(one -> one.getValue() + " " + one.getKey().word())
+                            .collect(Collectors.joining(", ")));
+        }
+        if (!part.review().score().notUsed().isEmpty()) {
+            page.bullet(
+                    "Tries not used, since the goal began",
+                    part.review().score().notUsed().stream()
+                            .map(GoalMarkdown::notUsed)
+                            .collect(Collectors.joining("; ")));
+        }
+    }
+
+    private static String notUsed(NotUsed one) {
+        return Counted.of(one.tries(), "try") + " " + one.words();
+    }
+
+    private void howMeasured(GoalPart part) {
+        page.heading(3, "How it is measured");
+        GoalWords words = part.words();
+        page.bullet("What is counted", words.measured() + "; " + words.better());
+        if (!words.side().isEmpty()) {
+            page.bullet("Side", words.side());
+        }
+        page.bullet("How it is taken", words.taken());
+        page.bullet("Where tries count", words.places());
+        page.bullet("What a session is worth", words.valued());
+        page.bullet("Criterion", words.criterion());
+        MethodLine.sentences(part, method).forEach(page::bullet);
+    }
+}

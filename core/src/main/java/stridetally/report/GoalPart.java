@@ -1,0 +1,144 @@
+package stridetally.report;
+
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import stridetally.forecast.GoalReview;
+import stridetally.measures.Measure;
+import stridetally.model.Caseload;
+import stridetally.model.Change;
+import stridetally.model.Goal;
+import stridetally.model.Remark;
+import stridetally.model.SchoolBreak;
+import stridetally.model.Student;
+import stridetally.scoring.GoalGap;
+import stridetally.scoring.SessionStatus;
+
+/**
+ * What the team's page says of one goal. Everything is a fact of the logbook or computed from it; what is missing is an
+ * empty Optional, an empty list or an Estimate with its reason, and the page says so.
+ *
+ * @param remark the therapist's own words on this goal in this period
+ * @param notTried sessions of the period without a try, by why; for two sides the sum of both
+ * @param changes of strategy up to the end of the period, also of the student as a whole, by day
+ * @param home tries at home in the period, which are in no value; empty when there are none
+ * @param doubts what is missing or doubtful, as sentences, none twice
+ */
+public record GoalPart(
+        GoalReview review,
+        ShownUnit unit,
+        GoalWords words,
+        List<SidePart> sides,
+        Optional<Remark> remark,
+        GoalEvidence.HelpByUse help,
+        Map<SessionStatus, Integer> notTried,
+        List<Change> changes,
+        Optional<PeriodFigures> home,
+        List<String> cautions,
+        List<String> doubts) {
+    /** Gaps that the score's own sentences say as well. */
+    private static final Set<GoalGap.Code> SAID_ANYWAY = EnumSet.of(
+            GoalGap.Code.CRITERION_MISSING,
+            GoalGap.Code.HELP_MISSING,
+            GoalGap.Code.SIDE_MISSING,
+            GoalGap.Code.NO_BETTER_WAY,
+            GoalGap.Code.MEASURE_UNKNOWN);
+
+    public GoalPart {
+        sides = List.copyOf(sides);
+        notTried = java.util.Collections.unmodifiableMap(new TreeMap<>(notTried));
+        changes = List.copyOf(changes);
+        cautions = List.copyOf(cautions);
+        doubts = List.copyOf(doubts);
+    }
+
+    /** The goal. */
+    public Goal goal() {
+        return review.goal();
+    }
+
+    static GoalPart of(ReportInput input, GoalReview review, ReportWindow window) {
+        Caseload caseload = input.caseload();
+        Goal goal = review.goal();
+        Optional<Measure> measure = review.score().measure();
+        ShownUnit unit =
+                measure.map(one -> ShownUnit.of(one, caseload.settings())).orElse(ShownUnit.AS_WRITTEN);
+        GoalEvidence evidence = input.evidence(review);
+        List<Change> changes = changes(caseload, goal, window);
+        SidePart.Beside beside = new SidePart.Beside(
+                changes,
+                breaks(caseload, goal),
+                caseload.benchmarks().stream()
+                        .filter(one -> one.goal().equals(goal.id()))
+                        .toList());
+        List<SidePart> sides = review.sides().stream()
+                .map(side -> SidePart.of(review, side, window, unit, beside, input.error()))
+                .toList();
+        return new GoalPart(
+                review,
+                unit,
+                GoalWords.of(goal, measure, unit, caseload.settings()),
+                sides,
+                remark(caseload, goal, window.period()),
+                evidence.help(),
+                notTried(sides),
+                changes,
+                home(evidence, window, goal),
+                Cautions.of(measure, caseload.student(goal.student())),
+                doubts(review, evidence));
+    }
+
+    private static List<Change> changes(Caseload caseload, Goal goal, ReportWindow window) {
+        return caseload.changes().stream()
+                .filter(change -> change.student().equals(goal.student()))
+                .filter(change -> change.goal().map(goal.id()::equals).orElse(true))
+                .filter(change -> !change.date().isAfter(window.asOf())
+                        && !change.date().isAfter(window.period().days().last()))
+                .sorted(Comparator.comparing(Change::date).thenComparing(Change::what))
+                .toList();
+    }
+
+    private static List<SchoolBreak> breaks(Caseload caseload, Goal goal) {
+        String school = caseload.student(goal.student()).map(Student::school).orElse("");
+        return caseload.settings().breaks().stream()
+                .filter(one -> one.school().isBlank() || one.school().equals(school))
+                .toList();
+    }
+
+    /** In English, else in whatever language they were written. */
+    private static Optional<Remark> remark(Caseload caseload, Goal goal, ReportPeriod period) {
+        return caseload.remarks().stream()
+                .filter(one -> one.goal().equals(goal.id())
+                        && !period.name().isBlank()
+                        && one.period().equals(period.name()))
+                .min(Comparator.comparing(
+                        one -> !(one.language().isBlank() || one.language().equals("en"))));
+    }
+
+    private static Map<SessionStatus, Integer> notTried(List<SidePart> sides) {
+        Map<SessionStatus, Integer> sum = new TreeMap<>();
+        sides.forEach(side -> side.now()
+                .ifPresent(now -> now.notTried().forEach((status, count) -> sum.merge(status, count, Integer::sum))));
+        return sum;
+    }
+
+    private static Optional<PeriodFigures> home(GoalEvidence evidence, ReportWindow window, Goal goal) {
+        return evidence.home().isEmpty()
+                ? Optional.empty()
+                : window.now(goal).map(days -> PeriodFigures.of(evidence.home(), days));
+    }
+
+    private static List<String> doubts(GoalReview review, GoalEvidence evidence) {
+        Set<String> doubts = new java.util.LinkedHashSet<>();
+        evidence.gaps().stream()
+                .filter(gap -> !SAID_ANYWAY.contains(gap.code()))
+                .map(GoalGap::sentence)
+                .forEach(doubts::add);
+        doubts.addAll(review.score().cautions());
+        return List.copyOf(doubts);
+    }
+}

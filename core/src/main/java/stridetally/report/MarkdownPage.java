@@ -1,0 +1,94 @@
+package stridetally.report;
+
+import java.io.IOException;
+import java.util.List;
+import stridetally.problem.OutputRefused;
+import stridetally.table.Cell;
+import stridetally.table.MarkdownTable;
+import stridetally.table.MarkdownText;
+
+/** Writes the blocks of a Markdown page. Whatever it is given is escaped; only the marks of the blocks are its own. */
+final class MarkdownPage {
+    /** A place for a person to write in. */
+    static final String FILL = "______";
+
+    private final Appendable out;
+    private boolean inList;
+    private boolean first = true;
+
+    MarkdownPage(Appendable out) {
+        this.out = out;
+    }
+
+    void heading(int level, String text) {
+        block();
+        write("#".repeat(level) + " " + MarkdownText.escape(text) + "\n");
+    }
+
+    void paragraph(String text) {
+        block();
+        write(MarkdownText.escape(text) + "\n");
+    }
+
+    void paragraph(String label, String text) {
+        block();
+        write("**" + MarkdownText.escape(label) + "** " + MarkdownText.escape(text) + "\n");
+    }
+
+    void bullet(String text) {
+        item();
+        write("- " + MarkdownText.escape(text) + "\n");
+    }
+
+    void bullet(String label, String text) {
+        item();
+        write("- **" + MarkdownText.escape(label) + ":** " + MarkdownText.escape(text) + "\n");
+    }
+
+    /** A bullet that a person completes by hand. */
+    void fillIn(String label, String text) {
+        item();
+        write("- **" + MarkdownText.escape(label) + ":** " + MarkdownText.escape(text) + " " + FILL + "\n");
+    }
+
+    void signature() {
+        block();
+        write("Date " + FILL + FILL + " Therapist " + FILL + FILL + FILL + "\n");
+    }
+
+    void table(List<String> headings, List<List<Cell>> rows) {
+        block();
+        MarkdownTable table = new MarkdownTable(out, headings);
+        rows.forEach(table::row);
+        table.finish();
+    }
+
+    /** Lines as they are. They must hold no back-tick and no line end. */
+    void fence(List<String> lines) {
+        block();
+        write("```text\n" + String.join("\n", lines) + "\n```\n");
+    }
+
+    private void block() {
+        if (!first) {
+            write("\n");
+        }
+        first = false;
+        inList = false;
+    }
+
+    private void item() {
+        if (!inList) {
+            block();
+            inList = true;
+        }
+    }
+
+    private void write(String text) {
+        try {
+            out.append(text);
+        } catch (IOException cause) {
+            throw new OutputRefused("the page cannot be written; check the disk and try again", cause);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package stridetally.report;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import stridetally.model.Thresholds;
+
+/** Which statistic, of how many sessions, at which level, with which settings: so that every figure can be traced. */
+final class MethodLine {
+
+    private MethodLine() {}
+
+    static List<String> sentences(GoalPart part, TeamReport.Method method) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
+                "Period figures: median, lowest and highest of the session values; sessions up to the baseline date are"
+                        + " the baseline's and are left out.");
+        for (SidePart side : part.sides()) {
+            String of = side.review().side().word().isEmpty()
+                    ? ""
+                    : " (" + side.review().side().word() + ")";
+            sentences.add(
+                    "Lines" + of + ": n = " + Counted.of(side.review().trend().sessions(), "session")
+                            + " with a value, on real days. Own line: ordinary least squares (ols), 95 % interval by Student's t."
+                            + " Robust line: median of the slopes between all pairs (theil-sen), Sen's 95 % interval.");
+            sentences.addAll(side.review().trend().reasons().stream()
+                    .map(reason -> "To be read with care" + of + ": " + reason + ".")
+                    .toList());
+        }
+        sentences.add("Forecast: method " + method.forecast() + ", 80 % range of the line on the due date.");
+        sentences.add(judgement(method));
+        return sentences;
+    }
+
+    /** The rule of the judgement, with its settings. */
+    static String judgement(TeamReport.Method method) {
+        Thresholds settings = method.thresholds();
+        return "Judgement: on course from a chance of " + percent(settings.onCourse()) + ", off course up to "
+                + percent(settings.offCourse()) + ", from at least "
+                + Counted.of(settings.fewestPoints(), "session") + " with a value, the last not older than "
+                + Counted.of(settings.staleWeeks(), "week") + " outside school breaks. School breaks longer than "
+                + Counted.of(settings.longBreakWeeks(), "week") + " stop the forecast's clock.";
+    }
+
+    private static String percent(double share) {
+        return new BigDecimal(Double.toString(share))
+                        .movePointRight(2)
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " %";
+    }
+}

@@ -1,0 +1,83 @@
+package stridetally.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stridetally.forecast.CaseloadReview;
+import stridetally.forecast.GoalReview;
+import stridetally.model.Caseload;
+import stridetally.model.DateRange;
+import stridetally.model.GoalId;
+import stridetally.model.Student;
+import stridetally.model.StudentCode;
+import stridetally.stats.Estimate;
+
+/**
+ * Everything that the documents of one run are made of.
+ *
+ * @param review of the whole caseload, whatever part of it is shown
+ * @param evidence of each goal of the review
+ * @param stamp what of the logbook was looked at
+ * @param setAside rows that still are set aside
+ * @param ahead tries after the day of the report, ignored
+ * @param forecastMethod id of the way of forecasting
+ * @param names only when the person asked for names
+ */
+public record ReportInput(
+        Caseload caseload,
+        CaseloadReview review,
+        Map<GoalId, GoalEvidence> evidence,
+        PeriodChoice period,
+        Stamp stamp,
+        List<SetAsideRow> setAside,
+        Map<StudentCode, Integer> ahead,
+        String forecastMethod,
+        MeasurementError error,
+        Map<StudentCode, String> names) {
+
+    public ReportInput {
+        evidence = Map.copyOf(evidence);
+        setAside = List.copyOf(setAside);
+        ahead = Map.copyOf(ahead);
+        names = Map.copyOf(names);
+    }
+
+    /** The logbook and its last entry. */
+    public record Stamp(String logbook, int lastEntry) {}
+
+    /** Which period was asked for. */
+    public sealed interface PeriodChoice {
+        /** A period of the settings, whose dates may differ between schools. */
+        record Named(String name) implements PeriodChoice {}
+
+        /** Two dates. */
+        record Dates(DateRange days) implements PeriodChoice {}
+    }
+
+    /** The period of a student, or that the student's school has none of this name. */
+    public Estimate<ReportWindow> window(StudentCode code) {
+        String school = caseload.student(code).map(Student::school).orElse("");
+        if (period instanceof PeriodChoice.Dates dates) {
+            ReportPeriod between = ReportPeriod.between(dates.days(), caseload.settings(), school);
+            return Estimate.of(new ReportWindow(between, review.asOf()));
+        }
+        String name = period instanceof PeriodChoice.Named named ? named.name() : "";
+        return ReportPeriod.named(name, caseload.settings(), school)
+                .<Estimate<ReportWindow>>map(found -> Estimate.of(new ReportWindow(found, review.asOf())))
+                .orElse(Estimate.notEstimable("the settings have no period of this name for the school"));
+    }
+
+    /** What is known of a goal beside its review. */
+    public GoalEvidence evidence(GoalReview goal) {
+        GoalEvidence found = evidence.get(goal.goal().id());
+        if (found == null) {
+            throw new IllegalArgumentException("no evidence of a goal of the review");
+        }
+        return found;
+    }
+
+    /** The name to print, only when names were asked for. */
+    public Optional<String> name(StudentCode code) {
+        return Optional.ofNullable(names.get(code));
+    }
+}

@@ -1,0 +1,134 @@
+package stridetally.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stridetally.measures.Measure;
+import stridetally.model.Goal;
+import stridetally.model.SeriesKey;
+import stridetally.model.Side;
+import stridetally.model.WordScale;
+import stridetally.scoring.Session;
+import stridetally.scoring.SessionValue;
+import stridetally.table.Cell;
+
+/**
+ * The rows of {@code score --by session}: one session of one goal and side, or of one series of a log without goals.
+ * Values are in the unit of the {@code unit} column. Shares are over the tries whose help was written.
+ *
+ * @param source id of the logbook, for the rows of goals
+ * @param help the scale that the most help is named on
+ */
+public record SessionTableRows(String source, WordScale help) {
+    /** The columns, in order. */
+    public static final List<String> HEADINGS = List.of(
+            "source",
+            "student",
+            "goal",
+            "measure",
+            "side",
+            "protocol",
+            "place",
+            "date",
+            "session",
+            "trials",
+            "counted",
+            "value",
+            "unit",
+            "best",
+            "mean",
+            "median",
+            "last",
+            "sd",
+            "independent_share",
+            "permitted_share",
+            "most_help",
+            "met",
+            "streak",
+            "reason");
+
+    /** A session of a goal's side. */
+    public List<Cell> row(Goal goal, Measure measure, Side side, Session session) {
+        List<Cell> cells = new ArrayList<>(List.of(
+                Cell.text(source),
+                Cell.text(goal.student().text()),
+                Cell.text(goal.id().text()),
+                Cell.text(goal.measure().text()),
+                Cell.code(side.word()),
+                Cell.text(goal.protocol().text()),
+                FigureCells.places(goal)));
+        return complete(cells, measure, session);
+    }
+
+    /** A session of a series without a goal: no target, so neither met nor streak. */
+    public List<Cell> row(SeriesKey key, Measure measure, Session session) {
+        List<Cell> cells = new ArrayList<>(List.of(
+                Cell.text(key.source().isBlank() ? source : key.source()),
+                Cell.text(key.student().text()),
+                Cell.blank(),
+                Cell.text(key.measure().text()),
+                Cell.code(key.side().word()),
+                Cell.text(key.protocol().text()),
+                Cell.code(key.place().word())));
+        complete(cells, measure, session);
+        cells.set(HEADINGS.indexOf("streak"), Cell.blank());
+        return cells;
+    }
+
+    private List<Cell> complete(List<Cell> cells, Measure measure, Session session) {
+        cells.addAll(List.of(
+                Cell.date(session.date()),
+                Cell.text(session.label()),
+                Cell.whole(session.trials()),
+                Cell.whole(session.counted()),
+                FigureCells.of(session.value()),
+                Cell.code(measure.unit().symbol()),
+                FigureCells.of(session.best()),
+                FigureCells.of(session.mean()),
+                FigureCells.of(session.median()),
+                FigureCells.of(session.last()),
+                FigureCells.optional(session.sd()),
+                FigureCells.optional(session.independentShare()),
+                FigureCells.optional(session.permittedShare()),
+                FigureCells.level(session.mostHelp(), help),
+                Cell.code(session.met().meets().word()),
+                Cell.whole(session.streak()),
+                FigureCells.reasons(reasons(session))));
+        return cells;
+    }
+
+    private static List<String> reasons(Session session) {
+        List<String> reasons = new ArrayList<>(List.of(session.reason()));
+        boolean hasValue = !(session.value() instanceof SessionValue.Missing);
+        if (hasValue) {
+            reasons.addAll(missing(session));
+            if (session.sd().isEmpty()) {
+                reasons.add("sd: fewer than 2 exact values");
+            }
+        }
+        if (session.recorded() > 0 && session.helpRecorded() == 0) {
+            reasons.add("help was not written");
+        }
+        return reasons;
+    }
+
+    /** Summaries that are missing beside a value; those missing for the same reason are named together. */
+    private static List<String> missing(Session session) {
+        Map<String, SessionValue> summaries = new LinkedHashMap<>();
+        summaries.put("best", session.best());
+        summaries.put("mean", session.mean());
+        summaries.put("median", session.median());
+        summaries.put("last", session.last());
+        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        summaries.forEach((name, value) -> {
+            if (value instanceof SessionValue.Missing none) {
+                byReason.computeIfAbsent(none.reason(), any -> new ArrayList<>())
+                        .add(name);
+            }
+        });
+        List<String> reasons = new ArrayList<>();
+        byReason.forEach((reason, names) -> reasons.add(String.join(", ", names) + ": " + reason));
+        return reasons;
+    }
+}

@@ -1,0 +1,165 @@
+package stridetally.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import stridetally.model.DateRange;
+import stridetally.model.Goal;
+import stridetally.scoring.Answer;
+import stridetally.scoring.GoalScore;
+import stridetally.scoring.Session;
+import stridetally.stats.Estimate;
+import stridetally.table.Cell;
+import stridetally.trend.Point;
+
+/** One side of a goal on the team's page: the table of periods, the chart, the figures of change, the criterion. */
+final class SideMarkdown {
+    private final MarkdownPage page;
+    private final GoalPart part;
+    private final ReportPeriod period;
+    private final ShownUnit unit;
+    private final TeamReport.Method method;
+
+    SideMarkdown(MarkdownPage page, GoalPart part, ReportPeriod period, TeamReport.Method method) {
+        this.page = page;
+        this.part = part;
+        this.period = period;
+        this.unit = part.unit();
+        this.method = method;
+    }
+
+    void write(SidePart side) {
+        String word = side.review().side().word();
+        page.heading(3, word.isEmpty() ? "From the start to now" : "From the start to now, " + word + " side");
+        table(side);
+        page.fence(side.chart().lines());
+        new ChangeMarkdown(page, part, side, method).write();
+        criterion(side);
+        benchmarks(side);
+    }
+
+    private void table(SidePart side) {
+        List<String> headings = new ArrayList<>(List.of("", "baseline"));
+        period.previous().ifPresent(before -> headings.add("period before (" + before.name() + ")"));
+        headings.add(period.name().isBlank() ? "this period" : "this period (" + period.name() + ")");
+        headings.add("target");
+        Goal goal = part.goal();
+        List<List<Cell>> rows = new ArrayList<>();
+        rows.add(row(
+                side,
+                "middle value (median)",
+                baseline(),
+                this::median,
+                part.words().target()));
+        rows.add(row(side, "lowest to highest", said(goal.baselineHow()), this::range, ""));
+        rows.add(row(side, "sessions with a value", "", one -> one.withValue() + " of " + one.sessions(), ""));
+        rows.add(row(side, "tries that count", "", one -> one.counted() + " of " + one.recorded(), ""));
+        rows.add(row(side, "tries at permitted help", "", SideMarkdown::permitted, ""));
+        rows.add(row(
+                side,
+                "days",
+                goal.baselineDate().map(Object::toString).orElse("date not written"),
+                one -> dates(one.days()),
+                "due " + part.words().due()));
+        page.table(headings, rows);
+    }
+
+    private String baseline() {
+        return part.goal().baseline().map(amount -> unit.text(amount.value())).orElse("not written");
+    }
+
+    private static String said(String how) {
+        return how.isBlank() ? "how is not written" : how;
+    }
+
+    private List<Cell> row(
+            SidePart side, String label, String baseline, Function<PeriodFigures, String> figure, String target) {
+        List<Cell> cells = new ArrayList<>(List.of(Cell.code(label), Cell.text(baseline)));
+        if (period.previous().isPresent()) {
+            cells.add(Cell.text(side.before().map(figure).orElse("before the goal")));
+        }
+        cells.add(Cell.text(side.now().map(figure).orElse("not yet")));
+        cells.add(Cell.text(target));
+        return cells;
+    }
+
+    private String median(PeriodFigures figures) {
+        Optional<Double> target = part.goal().target().map(amount -> amount.value());
+        return figures.median()
+                .value()
+                .map(value ->
+                        unit.withUnit(target.map(far -> unit.number(value, far)).orElseGet(() -> unit.number(value))))
+                .orElseGet(() -> "none: " + figures.median().reason());
+    }
+
+    private String range(PeriodFigures figures) {
+        if (figures.withValue() == 0) {
+            return "none";
+        }
+        return end(figures.low()) + " to " + end(figures.high());
+    }
+
+    private String end(Estimate<Measured> end) {
+        return end.value().map(unit::number).orElse("not known");
+    }
+
+    private static String permitted(PeriodFigures figures) {
+        String blank = figures.recorded() == figures.permitted().all()
+                ? ""
+                : "; not written for "
+                        + (figures.recorded() - figures.permitted().all());
+        return figures.permitted().of() + " of " + figures.permitted().all() + blank;
+    }
+
+    private static String dates(DateRange days) {
+        return days.first() + " to " + days.last();
+    }
+
+    private void criterion(SidePart side) {
+        CriterionState state = side.criterion();
+        page.bullet("Criterion", part.words().criterion());
+        String needed = state.needed().isPresent() ? " of the " + state.needed().getAsInt() + " asked for" : "";
+        page.bullet("In a row now", Counted.of(state.streak(), "session") + needed);
+        page.bullet(
+                "Latest sessions against it",
+                state.last().isEmpty()
+                        ? "none"
+                        : String.join(
+                                "; ",
+                                state.last().stream().map(SideMarkdown::answer).toList()));
+        page.bullet(
+                "Target first reached",
+                state.targetReachedOn().map(day -> "on " + day).orElse("not yet"));
+        part.review().score().metOn().ifPresent(day -> page.bullet("Criterion first satisfied", "on " + day + since()));
+    }
+
+    private String since() {
+        Optional<GoalScore.SinceMet> since = part.review().score().sinceMet();
+        return since.map(after -> "; since then " + after.meet() + " of " + Counted.of(after.sessions(), "session")
+                        + (after.sessions() == 1 ? " meets" : " meet")
+                        + (after.notKnown() == 0 ? "" : ", " + after.notKnown() + " not known"))
+                .orElse("");
+    }
+
+    private static String answer(Session session) {
+        Answer met = session.met();
+        String word = met.meets() == Answer.Meets.YES
+                ? "meets"
+                : met.meets() == Answer.Meets.NO ? "does not meet" : met.meets().word();
+        return session.date() + " " + word + (met.reason().isBlank() ? "" : " (" + met.reason() + ")");
+    }
+
+    private void benchmarks(SidePart side) {
+        for (BenchmarkLine step : side.benchmarks()) {
+            String latest = step.latest().map(this::on).orElse("no session with a value up to then");
+            page.bullet(
+                    "Step by " + step.by(),
+                    unit.text(step.value()) + ": " + step.standing().word() + "; " + latest);
+        }
+    }
+
+    private String on(Point point) {
+        return unit.text(Measured.of(point)) + " on " + point.date();
+    }
+}

@@ -1,0 +1,87 @@
+package stridetally.report;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stridetally.forecast.GoalReview;
+import stridetally.model.Student;
+import stridetally.model.StudentCode;
+import stridetally.model.Thresholds;
+import stridetally.stats.Estimate;
+
+/**
+ * The document of one student for the team: services, then a part for each goal.
+ *
+ * @param goals in the order of the goal file
+ */
+public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals, Method method) {
+
+    public TeamReport {
+        goals = List.copyOf(goals);
+    }
+
+    /**
+     * Whom and which days it is about, and what was looked at.
+     *
+     * @param name only when names were asked for
+     * @param student as the roster has them; empty when it does not
+     * @param setAside rows of this student that are still set aside
+     * @param ahead tries after the day of the report, ignored
+     */
+    public record Head(
+            StudentCode code,
+            Optional<String> name,
+            Optional<Student> student,
+            ReportPeriod period,
+            LocalDate asOf,
+            ReportInput.Stamp stamp,
+            List<SetAsideRow> setAside,
+            int ahead) {
+        public Head {
+            setAside = List.copyOf(setAside);
+        }
+    }
+
+    /** How the figures were made. */
+    public record Method(String forecast, Thresholds thresholds) {}
+
+    /** The document of a student, or why there is none. */
+    public static Estimate<TeamReport> of(ReportInput input, StudentCode code) {
+        List<GoalReview> goals = input.review().goals().stream()
+                .filter(goal -> goal.goal().student().equals(code))
+                .toList();
+        if (goals.isEmpty()) {
+            return Estimate.notEstimable("the student has no goal");
+        }
+        return input.window(code).map(window -> of(input, code, goals, window));
+    }
+
+    /** All students with a goal, by code. */
+    public static List<StudentCode> students(ReportInput input) {
+        return input.review().goals().stream()
+                .map(goal -> goal.goal().student())
+                .distinct()
+                .sorted(Comparator.naturalOrder())
+                .toList();
+    }
+
+    private static TeamReport of(ReportInput input, StudentCode code, List<GoalReview> goals, ReportWindow window) {
+        Head head = new Head(
+                code,
+                input.name(code),
+                input.caseload().student(code),
+                window.period(),
+                window.asOf(),
+                input.stamp(),
+                input.setAside().stream()
+                        .filter(row -> row.student().equals(code))
+                        .toList(),
+                input.ahead().getOrDefault(code, 0));
+        return new TeamReport(
+                head,
+                ServiceReport.of(input.caseload(), code, window),
+                goals.stream().map(goal -> GoalPart.of(input, goal, window)).toList(),
+                new Method(input.forecastMethod(), input.caseload().settings().thresholds()));
+    }
+}
