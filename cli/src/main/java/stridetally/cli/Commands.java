@@ -3,6 +3,10 @@ package stridetally.cli;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import stridetally.cli.commands.ImportCommand;
+import stridetally.cli.commands.ReportCommand;
+import stridetally.cli.commands.ScoreCommand;
+import stridetally.cli.commands.TrendCommand;
 
 /**
  * The list of commands, in the order of the help. A new command is one line here and one class in {@code commands}; its
@@ -15,6 +19,22 @@ final class Commands {
     record Entry(String name, String summary, Supplier<Callable<Integer>> command) {}
 
     static List<Entry> ours(Console console) {
-        return List.of();
+        return List.of(
+                new Entry(
+                        "import",
+                        "Bring field logs into a logbook, and mend what was brought.",
+                        () -> new ImportCommand(console)),
+                new Entry(
+                        "score",
+                        "Count: sessions, trials, periods, goals, students.",
+                        () -> new ScoreCommand(console)),
+                new Entry(
+                        "trend",
+                        "Draw the lines: slope, aim line, forecast, judgement.",
+                        () -> new TrendCommand(console)),
+                new Entry(
+                        "report",
+                        "Write the documents of a period.",
+                        () -> new ReportCommand(console)));
     }
 }

@@ -139,7 +139,7 @@ public final class TrialCells {
     }
 
     static String cell(List<String> cells, TrialColumn column) {
-        return cells.get(column.ordinal());
+        return cells.get(column.position());
     }
 
     static Side side(String word) {

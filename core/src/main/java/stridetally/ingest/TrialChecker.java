@@ -57,7 +57,7 @@ public final class TrialChecker {
         Optional<Measure> measure = row.measure();
         int number = row.number();
         Optional<Reading> reading = measure.flatMap(row::reading);
-        Optional<Level> help = row.help();
+        Optional<Level> help = row.help(reading);
         Optional<Level> prompt = row.level(TrialColumn.PROMPT, rules.settings().prompt(), ProblemCode.PROMPT_UNKNOWN);
         Side side = measure.map(row::side).orElse(Side.NONE);
         Protocol protocol = measure.map(row::protocol).orElse(Protocol.NONE);
@@ -227,7 +227,9 @@ public final class TrialChecker {
                     grammar.parse(written, unit, text(TrialColumn.OF), expecting(measure.kind()), measure.unit());
             if (parsed instanceof Parsed.NotTaken none) {
                 ProblemCode code = none.reason().code();
-                tell(columnOf(code), code, none.found(), none.expected(), none.mend());
+                TrialColumn column = columnOf(code);
+                String found = column == TrialColumn.UNIT ? text(TrialColumn.UNIT) : none.found();
+                tell(column, code, found, none.expected(), none.mend());
                 return Optional.empty();
             }
             Parsed.Taken taken = (Parsed.Taken) parsed;
@@ -280,8 +282,12 @@ public final class TrialChecker {
             return true;
         }
 
-        Optional<Level> help() {
+        /** Where no try was made there was no help to write. */
+        Optional<Level> help(Optional<Reading> reading) {
             String written = text(TrialColumn.HELP);
+            if (written.isEmpty() && !reading.map(Reading::recorded).orElse(true)) {
+                return Optional.empty();
+            }
             if (written.isEmpty()) {
                 tell(
                         TrialColumn.HELP,

@@ -36,6 +36,12 @@ public enum TrialColumn {
         this.alsoWritten = List.of(alsoWritten);
     }
 
+    /** Its place among the canonical columns, from 0: entries are written in this order. */
+    @SuppressWarnings("EnumOrdinal")
+    int position() {
+        return ordinal();
+    }
+
     /** The canonical heading. */
     public String heading() {
         return heading;

@@ -70,7 +70,8 @@ public record TrialLayout(
     /** Whether these headings name all that a trial log needs. */
     public static boolean fits(List<String> header) {
         return REQUIRED.stream()
-                .allMatch(column -> header.stream().anyMatch(written -> columnOf(bare(written)).equals(Optional.of(column))));
+                .allMatch(column -> header.stream()
+                        .anyMatch(written -> columnOf(bare(written)).equals(Optional.of(column))));
     }
 
     /** A heading without a unit in brackets behind it. */

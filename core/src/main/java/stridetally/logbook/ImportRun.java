@@ -154,8 +154,8 @@ public final class ImportRun {
         }
         long blank = outcome.problems().count(ProblemCode.HELP_BLANK);
         if (blank > 0 && rules.blankHelp().isEmpty()) {
-            notes.add(blank + " rows do not say how much help was given; they are kept as not recorded and count for no"
-                    + " goal that names a help. If this form leaves it blank for one meaning, say so:"
+            notes.add(Plural.rows(blank) + " without a word on help, kept as not recorded and counted for no goal that"
+                    + " names a help. If this form leaves it blank for one meaning, say so:"
                     + " --blank-help independent");
         }
         return notes;

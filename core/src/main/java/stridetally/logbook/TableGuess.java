@@ -25,14 +25,15 @@ public final class TableGuess {
             List<String> headings = table.next()
                     .flatMap(Checked::value)
                     .map(Row::cells)
-                    .orElseThrow(() -> new InputRefused(name + ": no heading row; expected headings and rows below them"));
-            return of(headings);
+                    .orElseThrow(
+                            () -> new InputRefused(name + ": no heading row; expected headings and rows below them"));
+            return ofHeadings(headings);
         } catch (IOException failed) {
             throw new InputRefused(name + ": could not be read; check the disk and try again", failed);
         }
     }
 
-    private static Optional<String> of(List<String> headings) {
+    private static Optional<String> ofHeadings(List<String> headings) {
         if (TrialLayout.fits(headings)) {
             return Optional.of(EntryKind.TRIALS.word());
         }
@@ -51,8 +52,7 @@ public final class TableGuess {
         if (fits(names, KeptKind.BODIES, "leg_length_cm") || fits(names, KeptKind.BODIES, "height_cm")) {
             return Optional.of(KeptKind.BODIES);
         }
-        for (KeptKind kind : List.of(
-                KeptKind.BENCHMARKS, KeptKind.ATTAINMENT, KeptKind.CHANGES, KeptKind.SERVICES)) {
+        for (KeptKind kind : List.of(KeptKind.BENCHMARKS, KeptKind.ATTAINMENT, KeptKind.CHANGES, KeptKind.SERVICES)) {
             if (names.containsAll(kind.required())) {
                 return Optional.of(kind);
             }
@@ -73,6 +73,7 @@ public final class TableGuess {
         String name = KeptTable.fold(heading);
         return TrialLayout.isKnown(heading)
                 || EntryKind.VISIT_COLUMNS.contains(name)
-                || List.of(KeptKind.values()).stream().anyMatch(kind -> kind.columns().contains(name));
+                || List.of(KeptKind.values()).stream()
+                        .anyMatch(kind -> kind.columns().contains(name));
     }
 }

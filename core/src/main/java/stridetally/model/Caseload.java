@@ -30,7 +30,8 @@ public record Caseload(
 
     /** The same with other goals. */
     public Caseload withGoals(List<Goal> goals) {
-        return new Caseload(settings, students, goals, benchmarks, attainment, changes, services, visits, bodies, remarks);
+        return new Caseload(
+                settings, students, goals, benchmarks, attainment, changes, services, visits, bodies, remarks);
     }
 
     /** The student of a code, if the roster has them. */

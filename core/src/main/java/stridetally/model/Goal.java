@@ -49,6 +49,29 @@ public record Goal(
 
     /** The same goal with its measure and protocol in other words. */
     public Goal withTerms(MeasureId measure, Protocol protocol) {
-        return new Goal(id, student, measure, side, protocol, statement, routine, baseline, baselineDate, baselineHow, target, due, criterion, help, prompt, summary, places, aim, weight, from, until, ended, follows);
+        return new Goal(
+                id,
+                student,
+                measure,
+                side,
+                protocol,
+                statement,
+                routine,
+                baseline,
+                baselineDate,
+                baselineHow,
+                target,
+                due,
+                criterion,
+                help,
+                prompt,
+                summary,
+                places,
+                aim,
+                weight,
+                from,
+                until,
+                ended,
+                follows);
     }
 }

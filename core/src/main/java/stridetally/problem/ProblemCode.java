@@ -1,5 +1,6 @@
 package stridetally.problem;
 
+import static stridetally.problem.Severity.COUNTED;
 import static stridetally.problem.Severity.NOTE;
 import static stridetally.problem.Severity.SET_ASIDE;
 
@@ -29,7 +30,7 @@ public enum ProblemCode {
     OF_TOO_SMALL(SET_ASIDE),
     TRIAL_UNREADABLE(SET_ASIDE),
     HELP_UNKNOWN(SET_ASIDE),
-    HELP_BLANK(NOTE),
+    HELP_BLANK(COUNTED),
     PROMPT_UNKNOWN(SET_ASIDE),
     SIDE_UNKNOWN(SET_ASIDE),
     SIDE_MISSING(NOTE),
@@ -38,14 +39,14 @@ public enum ProblemCode {
     PROTOCOL_KEY_UNKNOWN(SET_ASIDE),
     USE_UNKNOWN(SET_ASIDE),
     PLACE_UNKNOWN(SET_ASIDE),
-    PLACE_BLANK(NOTE),
+    PLACE_BLANK(COUNTED),
     CELLS_TOO_MANY(SET_ASIDE),
-    CELLS_TOO_FEW(NOTE),
+    CELLS_TOO_FEW(COUNTED),
     QUOTE_BROKEN(SET_ASIDE),
     ROW_TOO_LONG(SET_ASIDE),
     DUPLICATE(SET_ASIDE),
     CONFLICT(SET_ASIDE),
-    EQUAL_ROWS(NOTE),
+    EQUAL_ROWS(COUNTED),
     FIELD_MISSING(SET_ASIDE),
     FIELD_UNREADABLE(SET_ASIDE),
     GOAL_STUDENT_UNKNOWN(NOTE),

@@ -26,20 +26,28 @@ public final class ProblemTally {
         return counts.getOrDefault(code, 0L);
     }
 
-    /** One sentence a problem, first those that set rows aside; past the first five of a code, a count. */
+    /**
+     * One sentence a problem, first those that set rows aside; past the first five of a code, a count. Of codes that are
+     * only counted, the first and how many there are.
+     */
     public List<String> sentences() {
         List<String> text = new ArrayList<>();
         for (Severity severity : Severity.values()) {
             for (Map.Entry<ProblemCode, List<RowProblem>> entry : examples.entrySet()) {
                 if (entry.getKey().severity() == severity) {
-                    entry.getValue().forEach(problem -> text.add(problem.sentence()));
-                    long more = count(entry.getKey()) - entry.getValue().size();
-                    if (more > 0) {
-                        text.add("  and " + more + " more " + entry.getKey());
-                    }
+                    tell(entry.getKey(), entry.getValue(), text);
                 }
             }
         }
         return text;
+    }
+
+    private void tell(ProblemCode code, List<RowProblem> first, List<String> text) {
+        long shown = code.severity() == Severity.COUNTED ? 1 : first.size();
+        first.stream().limit(shown).forEach(problem -> text.add(problem.sentence()));
+        long more = count(code) - shown;
+        if (more > 0) {
+            text.add("  and " + more + " more " + code);
+        }
     }
 }

@@ -52,7 +52,7 @@ public final class GoalRows {
     }
 
     /** The level that a side's latest value reaches, or why there is none. */
-    static Attained attained(SideScore side, Optional<AttainmentLevels> levels) {
+    public static Attained attained(SideScore side, Optional<AttainmentLevels> levels) {
         if (levels.isEmpty()) {
             return new Attained.NotRated("no attainment levels are written");
         }

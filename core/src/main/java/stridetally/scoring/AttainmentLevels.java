@@ -1,10 +1,16 @@
 package stridetally.scoring;
 
 import java.util.Map;
+import java.util.List;
 import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.TreeMap;
+import stridetally.model.Attainment;
 import stridetally.model.Direction;
 import stridetally.model.GoalId;
+import stridetally.model.GoalSide;
 import stridetally.units.Amount;
 
 /**
@@ -31,6 +37,13 @@ public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integ
         }
     }
 
+    /** The levels written for a goal; empty when none are. */
+    public static Optional<AttainmentLevels> written(GoalId goal, Direction better, List<Attainment> all) {
+        NavigableMap<Integer, Amount> values = new TreeMap<>();
+        all.stream().filter(one -> one.goal().equals(goal)).forEach(one -> values.put(one.level(), one.value()));
+        return values.isEmpty() ? Optional.empty() : Optional.of(new AttainmentLevels(goal, better, values));
+    }
+
     /** A level, or the reason why there is none. */
     public sealed interface Attained {
 
@@ -39,6 +52,20 @@ public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integ
 
         /** Left out of the score, and said. */
         record NotRated(String reason) implements Attained {}
+
+        /** The goal's level: of two sides the lower when each must hold, the higher when either will do. */
+        static Attained ofGoal(GoalSide side, List<Attained> sides) {
+            Optional<Attained> missing =
+                    sides.stream().filter(one -> one instanceof NotRated).findFirst();
+            if (sides.isEmpty() || (missing.isPresent() && side != GoalSide.EITHER)) {
+                return missing.orElse(new NotRated("nothing was scored"));
+            }
+            IntStream levels = sides.stream()
+                    .filter(one -> one instanceof AtLevel)
+                    .mapToInt(one -> ((AtLevel) one).level());
+            OptionalInt level = side == GoalSide.EITHER ? levels.max() : levels.min();
+            return level.isPresent() ? new AtLevel(level.getAsInt()) : missing.orElseThrow();
+        }
     }
 
     /** The level of a session value. */

@@ -3,11 +3,14 @@ package stridetally.scoring;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.function.Predicate;
 import stridetally.measures.Measure;
 import stridetally.measures.MeasureKind;
@@ -46,6 +49,25 @@ public final class GoalScorer {
     /** All goals, in the order of the goal file. */
     public List<GoalScore> scoreAll() {
         return caseload.goals().stream().map(this::score).toList();
+    }
+
+    /** The series of probes that no goal takes: what was measured beside the goals, or at home. */
+    public List<Integer> seriesWithoutGoal() {
+        Set<Integer> taken = new HashSet<>();
+        for (Goal goal : caseload.goals()) {
+            measures.apply(goal.measure())
+                    .ifPresent(measure -> match.find(goal, measure).taken().forEach(one -> taken.add(one.series())));
+        }
+        return IntStream.range(0, index.seriesCount())
+                .filter(series -> !taken.contains(series))
+                .filter(series -> index.numbers().key(series).use() == Use.PROBE)
+                .boxed()
+                .toList();
+    }
+
+    /** The sessions of the table. */
+    public SessionIndex index() {
+        return index;
     }
 
     /** One goal. */

@@ -1,5 +1,6 @@
 package stridetally.scoring;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import stridetally.measures.Measure;
@@ -30,11 +31,16 @@ public final class SeriesScorer {
 
     /** One series of an index. Its measure must be in the catalogue, which reading has seen to. */
     public SeriesScore score(SessionIndex index, int series) {
-        SeriesKey key = index.numbers().key(series);
+        return score(index, List.of(series));
+    }
+
+    /** Several series of one child, measure, side and place as one: what falls on the same day and label is one session. */
+    public SeriesScore score(SessionIndex index, List<Integer> series) {
+        SeriesKey key = index.numbers().key(series.get(0));
         Measure measure = measures.apply(key.measure())
                 .orElseThrow(() -> new IllegalArgumentException("no measure " + key.measure() + " in the catalogue"));
         SessionScorer scorer =
                 SessionScorer.by(Counting.bare(measure, summary, helpUpTo).on(key));
-        return new SeriesScore(key, index.of(series).stream().map(scorer::score).toList());
+        return new SeriesScore(key, index.joined(series).stream().map(scorer::score).toList());
     }
 }

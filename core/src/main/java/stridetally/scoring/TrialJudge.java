@@ -36,6 +36,15 @@ public final class TrialJudge {
         return new TrialJudge(goal, measure, settings, asOf);
     }
 
+    /** Whether the goal takes the trials of a series, whatever their day and help. */
+    public boolean takes(SeriesKey key) {
+        boolean ours = key.source().isEmpty() || key.source().equals(logbook);
+        return ours
+                && key.student().equals(goal.student())
+                && key.measure().equals(goal.measure())
+                && GoalMatch.whyNot(goal, measure, key).isEmpty();
+    }
+
     /** The verdict on one trial. */
     public TrialVerdict verdict(Trial trial) {
         Optional<String> why = notTaken(trial);

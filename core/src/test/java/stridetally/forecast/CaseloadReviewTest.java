@@ -63,6 +63,7 @@ class CaseloadReviewTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -85,6 +85,7 @@ final class GoalDraft {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -8,8 +8,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stridetally.cli.Console;
 import stridetally.cli.options.AsOfOption;
@@ -20,9 +20,10 @@ import stridetally.cli.options.WritingOptions;
 
 /** {@code import}: field logs into a logbook, and what is done to its entries afterwards. */
 @Command(
-        description = "Each file of trials or visits becomes one entry. Good rows are taken, bad rows are set aside with"
-                + " their reason, rows that are there already are counted: rows = taken + known + set aside + blank."
-                + " A hand-kept table (students, goals, ...) replaces the one in the logbook.",
+        description =
+                "Each file of trials or visits becomes one entry. Good rows are taken, bad rows are set aside with"
+                        + " their reason, rows that are there already are counted: rows = taken + known + set aside + blank."
+                        + " A hand-kept table (students, goals, ...) replaces the one in the logbook.",
         footer = {
             "  stridetally import samples/logs/2026-autumn-pt.csv --logbook mylogs \\",
             "      --new --as-of 2026-11-20"
@@ -75,11 +76,13 @@ public final class ImportCommand implements Callable<Integer> {
     }
 
     private void checkUsage() {
-        boolean mends = mend.status() || mend.undo().isPresent() || mend.dismiss().isPresent();
+        boolean mends =
+                mend.status() || mend.undo().isPresent() || mend.dismiss().isPresent();
         if (mends == !files.isEmpty() || (!mends && files.isEmpty() && !how.begin())) {
             refuse("name files to import, or one of --status, --undo, --dismiss without files");
         }
-        if ((mend.undo().isPresent() || mend.dismiss().isPresent()) && mend.why().isBlank()) {
+        if ((mend.undo().isPresent() || mend.dismiss().isPresent())
+                && mend.why().isBlank()) {
             refuse("say why, with --why; the reason is kept in the journal");
         }
     }

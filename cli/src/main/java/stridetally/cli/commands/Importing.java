@@ -67,8 +67,7 @@ final class Importing {
     }
 
     /** Hand-kept tables come first, so that a roster or a scale of help words is known to the logs beside it. */
-    private List<ImportedFile> read(
-            List<TextSource> sources, List<ImportKind> kinds, Optional<LogbookWriter> writer) {
+    private List<ImportedFile> read(List<TextSource> sources, List<ImportKind> kinds, Optional<LogbookWriter> writer) {
         List<ImportedFile> done = new ArrayList<>();
         for (int file = 0; file < sources.size(); file++) {
             Optional<KeptKind> kept = kinds.get(file).kept();
@@ -103,7 +102,8 @@ final class Importing {
 
     private ImportKind kind(TextSource source) {
         return how.kind()
-                .or(() -> TableGuess.of(source).map(word -> ImportKind.valueOf(word.toUpperCase(java.util.Locale.ROOT))))
+                .or(() ->
+                        TableGuess.of(source).map(word -> ImportKind.valueOf(word.toUpperCase(java.util.Locale.ROOT))))
                 .orElseThrow(() -> new InputRefused(source.bytes().name()
                         + ": the headings do not say what the file holds; add --kind, one of "
                         + List.of(ImportKind.values())));

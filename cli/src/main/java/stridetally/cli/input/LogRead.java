@@ -23,6 +23,7 @@ import stridetally.units.DecimalMark;
  * A bare log of trials, read into sessions: no goals, no roster, every recorded trial counts.
  *
  * @param setAside rows that were not taken
+ * @param ahead tries after the day of the run, which are left out
  */
 public record LogRead(
         SessionTable table,
@@ -31,6 +32,7 @@ public record LogRead(
         long rows,
         long setAside,
         long blank,
+        long ahead,
         ProblemTally problems,
         String note) {
 
@@ -45,7 +47,7 @@ public record LogRead(
         SeriesNumbers numbers = new SeriesNumbers();
         SessionTable table = new SessionTable(numbers);
         ProblemTally problems = new ProblemTally();
-        Into into = new Into(new TrialFeed(numbers, settings, table), problems);
+        Into into = new Into(new TrialFeed(numbers, settings, table), how.asOf(), problems);
         TrialLog.Count count = log.read(into);
         return new LogRead(
                 table,
@@ -54,6 +56,7 @@ public record LogRead(
                 count.rows(),
                 into.setAside,
                 count.blank(),
+                into.ahead,
                 problems,
                 text.note());
     }
@@ -64,7 +67,7 @@ public record LogRead(
                 settings,
                 Catalogue.standard(),
                 Optional.empty(),
-                how.asOf(),
+                LocalDate.MAX,
                 how.order(),
                 how.decimals(),
                 Optional.empty(),
@@ -74,15 +77,22 @@ public record LogRead(
     private static final class Into implements TrialLog.Taker {
         private final TrialFeed feed;
         private final ProblemTally problems;
+        private final LocalDate asOf;
         private long setAside;
+        private long ahead;
 
-        Into(TrialFeed feed, ProblemTally problems) {
+        Into(TrialFeed feed, LocalDate asOf, ProblemTally problems) {
             this.feed = feed;
+            this.asOf = asOf;
             this.problems = problems;
         }
 
         @Override
         public void taken(Trial trial, Row row, List<RowProblem> notes) {
+            if (trial.date().isAfter(asOf)) {
+                ahead++;
+                return;
+            }
             notes.forEach(problems::add);
             feed.push(trial, row.line());
         }

@@ -79,8 +79,8 @@ public record OpenLogbook(Logbook book, Caseload caseload, Catalogue catalogue, 
         Catalogue standard = Catalogue.standard();
         List<Measure> extra = new ArrayList<>();
         for (Cells cells : book.rows(ExtraTable.MEASURES)) {
-            Map<String, String> byName = cells.header().columns().keySet().stream()
-                    .collect(Collectors.toMap(name -> name, cells::text));
+            Map<String, String> byName =
+                    cells.header().columns().keySet().stream().collect(Collectors.toMap(name -> name, cells::text));
             Checked<Measure> measure = MeasureRow.parse(byName, cells.at(), standard);
             problems.addAll(measure.problems());
             measure.value().ifPresent(extra::add);

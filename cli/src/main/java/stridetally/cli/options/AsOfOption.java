@@ -29,6 +29,7 @@ public final class AsOfOption {
 
     /** What the journal is to say of now: the start of the day typed, so that a script gives the same twice; else now. */
     public OffsetDateTime journalTime(Clock clock) {
-        return typed().map(one -> one.atStartOfDay().atOffset(ZoneOffset.UTC)).orElseGet(() -> OffsetDateTime.now(clock));
+        return typed().map(one -> one.atStartOfDay().atOffset(ZoneOffset.UTC))
+                .orElseGet(() -> OffsetDateTime.now(clock));
     }
 }

@@ -60,7 +60,8 @@ public final class StatusTable {
                 Cell.code("set aside"),
                 Cell.code(row.id()),
                 Cell.blank(),
-                Cell.text(row.row().at() + ": " + row.row().codes() + "; " + row.row().mend()));
+                Cell.text(row.row().at() + ": " + row.row().codes() + "; "
+                        + row.row().mend()));
     }
 
     private static void quiet(OpenLogbook open, LocalDate asOf, List<List<Cell>> rows) {

@@ -1,0 +1,119 @@
+package stridetally.cli.commands;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import stridetally.cli.Console;
+import stridetally.cli.ExitCodes;
+import stridetally.cli.files.Content;
+import stridetally.cli.input.LogRead;
+import stridetally.cli.input.ScoredLogbook;
+import stridetally.cli.input.Sources;
+import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.Format;
+import stridetally.cli.options.NarrowOptions;
+import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.ScoreBy;
+import stridetally.cli.options.ScoreByWord;
+import stridetally.cli.options.SourceOption;
+import stridetally.cli.options.WritingOptions;
+import stridetally.cli.output.GoalOutput;
+import stridetally.cli.output.SessionOutput;
+import stridetally.cli.output.TrialOutput;
+import stridetally.model.GoalId;
+import stridetally.model.StudentCode;
+
+/** {@code score}: what was counted, by trial, session, period, goal or student. */
+@Command(
+        description = "Sessions with their value, help, criterion and streak; or trials, periods, goals, students."
+                + " Amounts are unrounded and in the unit of the unit column.",
+        footer = "  stridetally score samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20")
+public final class ScoreCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private final SourceOption source = new SourceOption();
+
+    @Option(
+            names = "--by",
+            paramLabel = "WHAT",
+            converter = ScoreByWord.class,
+            description = "${COMPLETION-CANDIDATES} (default: session; a bare log has sessions only).")
+    private ScoreBy by = ScoreBy.SESSION;
+
+    @Option(names = "--goal", paramLabel = "GOAL", description = "With --by trial: what this goal makes of its trials.")
+    private @Nullable String goal;
+
+    @Option(names = "--student", paramLabel = "CODE", description = "Only these students (may be repeated).")
+    private List<String> students = List.of();
+
+    @Mixin
+    private final NarrowOptions narrow = new NarrowOptions();
+
+    @Mixin
+    private final WritingOptions writing = new WritingOptions();
+
+    @Mixin
+    private final AsOfOption asOf = new AsOfOption();
+
+    @Mixin
+    private final OutputOptions output = new OutputOptions();
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    public ScoreCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        LocalDate day = asOf.day(console.clock());
+        Sources sources = new Sources(console);
+        if (source.isFolder()) {
+            ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
+            output.write(console, content(book, output.format(Format.CSV)));
+            return ExitCodes.DONE;
+        }
+        if (by != ScoreBy.SESSION || goal != null) {
+            refuse("a bare log has no goals; --by " + by + " needs a logbook");
+        }
+        LogRead log = sources.log(source, writing, day);
+        output.write(console, SessionOutput.log(log, narrow, output.format(Format.CSV)));
+        return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+    }
+
+    private Content content(ScoredLogbook book, Format format) {
+        Predicate<StudentCode> shown = code -> students.isEmpty() || students.contains(code.text());
+        return switch (by) {
+            case TRIAL -> new TrialOutput(book, asked(book)).content(shown, format);
+            case SESSION -> SessionOutput.logbook(book, shown, narrow, format);
+            case PERIOD -> GoalOutput.periods(book, shown, format);
+            case GOAL -> GoalOutput.goals(book, shown, format);
+            case STUDENT -> GoalOutput.students(book, shown, format);
+        };
+    }
+
+    private Optional<GoalId> asked(ScoredLogbook book) {
+        Optional<GoalId> id = Optional.ofNullable(goal).map(GoalId::new);
+        if (id.isPresent() && book.open().caseload().goal(id.get()).isEmpty()) {
+            refuse("there is no goal " + goal + " in goals.csv");
+        }
+        return id;
+    }
+
+    private void refuse(String sentence) {
+        if (spec != null) {
+            throw new ParameterException(spec.commandLine(), sentence);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package stridetally.cli.input;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import stridetally.cli.options.NarrowOptions;
+import stridetally.measures.Catalogue;
+import stridetally.model.SeriesKey;
+import stridetally.model.Use;
+import stridetally.scoring.SeriesScore;
+import stridetally.scoring.SeriesScorer;
+import stridetally.scoring.SessionIndex;
+
+/** The series of a log without goals, scored one after another in the order of their keys. */
+public final class BareSeries {
+    private static final Comparator<SeriesKey> BY_KEY = Comparator.comparing(SeriesKey::source)
+            .thenComparing(SeriesKey::student)
+            .thenComparing(SeriesKey::measure)
+            .thenComparing(SeriesKey::side)
+            .thenComparing(key -> key.protocol().text())
+            .thenComparing(SeriesKey::place);
+
+    private BareSeries() {}
+
+    /** Every series that is not narrowed out; probes and practice of one key count together. */
+    public static void forEach(LogRead log, NarrowOptions narrow, Consumer<SeriesScore> taker) {
+        SessionIndex index = log.table().index();
+        List<Integer> chosen = new ArrayList<>();
+        for (int series = 0; series < index.seriesCount(); series++) {
+            SeriesKey key = index.numbers().key(series);
+            if (narrow.places().contains(key.place()) && narrow.uses().contains(key.use())) {
+                chosen.add(series);
+            }
+        }
+        scored(index, chosen, log.catalogue(), narrow, taker);
+    }
+
+    /** Some series of an index. */
+    public static void scored(
+            SessionIndex index,
+            List<Integer> series,
+            Catalogue catalogue,
+            NarrowOptions narrow,
+            Consumer<SeriesScore> taker) {
+        SeriesScorer scorer = new SeriesScorer(id -> catalogue.find(id), narrow.summary(), narrow.helpUpTo());
+        Map<SeriesKey, List<Integer>> together = new LinkedHashMap<>();
+        for (int one : series) {
+            together.computeIfAbsent(withoutUse(index.numbers().key(one)), any -> new ArrayList<>())
+                    .add(one);
+        }
+        together.keySet().stream()
+                .sorted(BY_KEY)
+                .map(key -> scorer.score(index, together.getOrDefault(key, List.of())))
+                .forEach(taker);
+    }
+
+    private static SeriesKey withoutUse(SeriesKey key) {
+        return new SeriesKey(
+                key.source(), key.student(), key.measure(), key.side(), key.protocol(), key.place(), Use.PROBE);
+    }
+}

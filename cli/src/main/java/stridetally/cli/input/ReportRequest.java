@@ -1,0 +1,134 @@
+package stridetally.cli.input;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stridetally.logbook.Entry;
+import stridetally.logbook.SetAsideRecord;
+import stridetally.model.DateRange;
+import stridetally.model.GoalId;
+import stridetally.model.Period;
+import stridetally.model.Settings;
+import stridetally.model.Student;
+import stridetally.model.StudentCode;
+import stridetally.problem.InputRefused;
+import stridetally.problem.ProblemCode;
+import stridetally.problem.Spelling;
+import stridetally.report.GoalEvidence;
+import stridetally.report.MeasurementError;
+import stridetally.report.ReportInput;
+import stridetally.report.ReportPeriod;
+import stridetally.report.ReportWindow;
+import stridetally.report.SetAsideRow;
+import stridetally.scoring.GoalScore;
+
+/** Gathers what the documents of one run are made of. */
+public final class ReportRequest {
+    private ReportRequest() {}
+
+    /** The period by its name, or two dates. Refuses an unknown name with the known ones. */
+    public static ReportInput.PeriodChoice period(
+            Settings settings, Optional<String> name, Optional<LocalDate> from, Optional<LocalDate> to) {
+        if (name.isPresent()) {
+            List<String> known = settings.periods().stream().map(Period::name).distinct().toList();
+            if (!known.contains(name.get())) {
+                String near = Spelling.nearest(name.get(), known)
+                        .map(one -> " (did you mean " + one + "?)")
+                        .orElse("");
+                throw new InputRefused("there is no period \"" + name.get() + "\" in logbook.toml" + near
+                        + "; it has: " + (known.isEmpty() ? "none" : String.join(", ", known)));
+            }
+            return new ReportInput.PeriodChoice.Named(name.get());
+        }
+        if (from.isPresent() && to.isPresent() && !to.get().isBefore(from.get())) {
+            return new ReportInput.PeriodChoice.Dates(new DateRange(from.get(), to.get()));
+        }
+        throw new InputRefused("say which days the report is about: --period NAME, or --from DATE and --to DATE");
+    }
+
+    /** The day to reckon from when none was typed: the last day of the period. */
+    public static Optional<LocalDate> lastDay(Settings settings, ReportInput.PeriodChoice period) {
+        if (period instanceof ReportInput.PeriodChoice.Dates dates) {
+            return Optional.of(dates.days().last());
+        }
+        String name = period instanceof ReportInput.PeriodChoice.Named named ? named.name() : "";
+        return settings.periods().stream()
+                .filter(one -> one.name().equals(name))
+                .map(one -> one.days().last())
+                .max(Comparator.naturalOrder());
+    }
+
+    /** Everything of the caseload, with names only when they are given. */
+    public static ReportInput of(
+            ScoredLogbook book, ReportInput.PeriodChoice period, Map<StudentCode, String> names) {
+        return new ReportInput(
+                book.open().caseload(),
+                book.review(),
+                evidence(book, period),
+                period,
+                new ReportInput.Stamp(book.open().caseload().settings().id(), lastEntry(book)),
+                setAside(book),
+                book.ahead(),
+                ScoredLogbook.FORECAST,
+                MeasurementError.NOT_COMPUTED,
+                names);
+    }
+
+    /** The number of the last entry that was read. */
+    public static int lastEntry(ScoredLogbook book) {
+        return book.open().book().entries().stream()
+                .mapToInt(Entry::number)
+                .max()
+                .orElse(0);
+    }
+
+    private static Map<GoalId, GoalEvidence> evidence(ScoredLogbook book, ReportInput.PeriodChoice period) {
+        Map<GoalId, GoalEvidence> evidence = new LinkedHashMap<>();
+        Settings settings = book.open().caseload().settings();
+        for (GoalScore score : book.scores()) {
+            String school = book.open()
+                    .caseload()
+                    .student(score.goal().student())
+                    .map(Student::school)
+                    .orElse("");
+            Optional<ReportPeriod> days = days(period, settings, school);
+            ReportWindow window = new ReportWindow(
+                    days.orElse(new ReportPeriod("", new DateRange(book.asOf(), book.asOf()), Optional.empty())),
+                    book.asOf());
+            evidence.put(
+                    score.goal().id(),
+                    GoalEvidence.gather(
+                            book.scorer(),
+                            score,
+                            window,
+                            book.open().caseload(),
+                            ScoredLogbook.measures(book.open())));
+        }
+        return evidence;
+    }
+
+    private static Optional<ReportPeriod> days(ReportInput.PeriodChoice period, Settings settings, String school) {
+        if (period instanceof ReportInput.PeriodChoice.Dates dates) {
+            return Optional.of(ReportPeriod.between(dates.days(), settings, school));
+        }
+        String name = period instanceof ReportInput.PeriodChoice.Named named ? named.name() : "";
+        return ReportPeriod.named(name, settings, school);
+    }
+
+    private static List<SetAsideRow> setAside(ScoredLogbook book) {
+        List<SetAsideRow> rows = new ArrayList<>();
+        for (SetAsideRecord record : book.open().book().openSetAside()) {
+            String student = record.row().student();
+            for (String code : record.row().codes().split(" ")) {
+                if (!student.isBlank() && !code.isBlank()) {
+                    rows.add(new SetAsideRow(new StudentCode(student), record.row().at(), ProblemCode.valueOf(code)));
+                }
+            }
+        }
+        return rows;
+    }
+}

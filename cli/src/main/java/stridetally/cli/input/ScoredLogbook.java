@@ -1,0 +1,82 @@
+package stridetally.cli.input;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import stridetally.forecast.CaseloadReview;
+import stridetally.forecast.OwnLineForecaster;
+import stridetally.ingest.SeriesNumbers;
+import stridetally.ingest.TrialFeed;
+import stridetally.measures.Measure;
+import stridetally.model.Direction;
+import stridetally.model.Goal;
+import stridetally.model.MeasureId;
+import stridetally.model.StudentCode;
+import stridetally.scoring.AttainmentLevels;
+import stridetally.scoring.GoalScore;
+import stridetally.scoring.GoalScorer;
+import stridetally.scoring.SessionTable;
+
+/**
+ * A logbook with every goal scored and judged as on a day. The whole caseload is reviewed, whatever part of it is shown.
+ *
+ * @param ahead tries after that day by student, which are left out
+ */
+public record ScoredLogbook(
+        OpenLogbook open,
+        LocalDate asOf,
+        GoalScorer scorer,
+        List<GoalScore> scores,
+        CaseloadReview review,
+        Map<StudentCode, Integer> ahead) {
+
+    /** The id of the way of forecasting, for method lines. */
+    public static final String FORECAST = "own-line";
+
+    /** Reads every trial once, scores and judges. */
+    public static ScoredLogbook of(OpenLogbook open, LocalDate asOf) {
+        SeriesNumbers numbers = new SeriesNumbers();
+        SessionTable table = new SessionTable(numbers);
+        Map<StudentCode, Integer> ahead = new TreeMap<>();
+        int last = Math.toIntExact(asOf.toEpochDay());
+        TrialFeed feed = new TrialFeed(
+                numbers,
+                open.caseload().settings(),
+                (series, day, label, number, kind, value, given, help, prompt, origin) -> {
+                    if (day > last) {
+                        ahead.merge(numbers.key(series).student(), 1, Integer::sum);
+                    } else {
+                        table.trial(series, day, label, number, kind, value, given, help, prompt, origin);
+                    }
+                });
+        open.book().trials().forEach((entry, line, cells) -> feed.push(cells, entry, line));
+        GoalScorer scorer = new GoalScorer(open.caseload(), measures(open), table, asOf);
+        List<GoalScore> scores = scorer.scoreAll();
+        CaseloadReview review = CaseloadReview.of(
+                open.caseload(),
+                scores,
+                asOf,
+                new OwnLineForecaster(open.caseload().settings().thresholds()));
+        return new ScoredLogbook(open, asOf, scorer, scores, review, ahead);
+    }
+
+    /** The catalogue, with the logbook's own measures. */
+    public static Function<MeasureId, Optional<Measure>> measures(OpenLogbook open) {
+        return id -> open.catalogue().find(id);
+    }
+
+    /** The written attainment levels of a goal. */
+    public Optional<AttainmentLevels> levels(Goal goal) {
+        Optional<Direction> better = open.catalogue().find(goal.measure()).flatMap(Measure::better);
+        return better.flatMap(way ->
+                AttainmentLevels.written(goal.id(), way, open.caseload().attainment()));
+    }
+
+    /** How many tries are left out because their day is yet to come. */
+    public int aheadCount() {
+        return ahead.values().stream().mapToInt(Integer::intValue).sum();
+    }
+}

@@ -1,0 +1,13 @@
+package stridetally.cli.options;
+
+/** Whom a report is for. */
+public enum ReportFor {
+    TEAM,
+    CASELOAD;
+
+    /** As typed. */
+    @Override
+    public String toString() {
+        return name().toLowerCase(java.util.Locale.ROOT);
+    }
+}

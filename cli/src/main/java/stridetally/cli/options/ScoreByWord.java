@@ -1,0 +1,8 @@
+package stridetally.cli.options;
+
+/** Reads the word of {@code --by}. */
+public final class ScoreByWord extends Word<ScoreBy> {
+    ScoreByWord() {
+        super(ScoreBy.class);
+    }
+}

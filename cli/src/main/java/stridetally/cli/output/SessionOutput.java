@@ -1,0 +1,88 @@
+package stridetally.cli.output;
+
+import java.io.IOException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import stridetally.cli.files.Content;
+import stridetally.cli.input.BareSeries;
+import stridetally.cli.input.LogRead;
+import stridetally.cli.input.ScoredLogbook;
+import stridetally.cli.options.Format;
+import stridetally.cli.options.NarrowOptions;
+import stridetally.measures.Measure;
+import stridetally.model.StudentCode;
+import stridetally.report.SessionTableRows;
+import stridetally.scoring.GoalScore;
+import stridetally.scoring.SeriesScore;
+import stridetally.scoring.Session;
+import stridetally.scoring.SideScore;
+import stridetally.table.TableWriter;
+
+/** The table of {@code score --by session}. */
+public final class SessionOutput {
+    private SessionOutput() {}
+
+    /** Sessions of every goal, then of what was measured beside the goals. */
+    public static Content logbook(ScoredLogbook book, Predicate<StudentCode> shown, NarrowOptions narrow, Format format) {
+        return Content.text(out -> {
+            var settings = book.open().caseload().settings();
+            SessionTableRows rows = new SessionTableRows(settings.id(), settings.help());
+            TableWriter table = Tables.open(format, out, SessionTableRows.HEADINGS);
+            for (GoalScore score : sorted(book)) {
+                Optional<Measure> measure = score.measure();
+                if (measure.isPresent() && shown.test(score.goal().student())) {
+                    for (SideScore side : score.sides()) {
+                        for (Session session : side.sessions()) {
+                            table.row(rows.row(score.goal(), measure.get(), side.side(), session));
+                        }
+                    }
+                }
+            }
+            BareSeries.scored(
+                    book.scorer().index(),
+                    book.scorer().seriesWithoutGoal(),
+                    book.open().catalogue(),
+                    narrow,
+                    series -> {
+                        if (shown.test(series.key().student())) {
+                            write(table, rows, series, measure(book, series));
+                        }
+                    });
+            table.finish();
+        });
+    }
+
+    /** Sessions of every series of a bare log. */
+    public static Content log(LogRead log, NarrowOptions narrow, Format format) {
+        return Content.text(out -> write(log, narrow, format, out));
+    }
+
+    private static void write(LogRead log, NarrowOptions narrow, Format format, Appendable out) throws IOException {
+        SessionTableRows rows =
+                new SessionTableRows(log.settings().id(), log.settings().help());
+        TableWriter table = Tables.open(format, out, SessionTableRows.HEADINGS);
+        BareSeries.forEach(log, narrow, series -> write(
+                table,
+                rows,
+                series,
+                log.catalogue().find(series.key().measure()).orElseThrow()));
+        table.finish();
+    }
+
+    static List<GoalScore> sorted(ScoredLogbook book) {
+        return book.scores().stream()
+                .sorted(Comparator.comparing((GoalScore score) -> score.goal().student())
+                        .thenComparing(score -> score.goal().id()))
+                .toList();
+    }
+
+    private static Measure measure(ScoredLogbook book, SeriesScore series) {
+        return book.open().catalogue().find(series.key().measure()).orElseThrow();
+    }
+
+    private static void write(TableWriter table, SessionTableRows rows, SeriesScore series, Measure measure) {
+        series.sessions().forEach(session -> table.row(rows.row(series.key(), measure, session)));
+    }
+}
