@@ -22,11 +22,6 @@ final class Streak {
         return length;
     }
 
-    /** How long it is now. */
-    int length() {
-        return length;
-    }
-
     /** The same sessions, in their order, each with the streak up to and with it. */
     static List<Session> over(List<Session> sessions) {
         Streak streak = new Streak();

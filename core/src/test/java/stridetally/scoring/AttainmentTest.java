@@ -36,6 +36,7 @@ class AttainmentTest {
             HIGHER | -1=4 0=6               | 3:1    | -2
             HIGHER | 0=6 1=8                | 3:1    | not rated
             HIGHER | 0=6 1=5                | 7:1    | not rated
+            HIGHER | 0=6 1=6                | 7:1    | not rated
             HIGHER | ''                     | 7:1    | not rated
             # a cap at the highest level is that level; below it the true value may be at a higher one
             HIGHER | -2=2 -1=4 0=6 1=8 2=10 | >=10:1 | 2

@@ -79,6 +79,16 @@ class CriterionTest {
             capped below the target: may lie beyond            | BEST   | HIGHER | >8 3                       | not known
             lower is better: capped above the target fails     | LAST   | LOWER  | >11                        | no
             lower is better: capped below the target           | LAST   | LOWER  | >9                         | not known
+            # stopped exactly at the target: at least 10, and 10 would meet
+            lower is better: capped at the target              | LAST   | LOWER  | >10                        | not known
+            lower is better: at most the target                | LAST   | LOWER  | <10                        | yes
+            higher is better: at most the target               | LAST   | HIGHER | <10                        | not known
+            # in order: unable, at most 2, at least 9: the middle one is at most 2
+            the middle one is capped below                     | MEDIAN | HIGHER | <2 >9 unable               | no
+            # in order: unable, at most 2, at least 9, at least 9: the two in the middle are open on both sides
+            the two in the middle are open on both sides       | MEDIAN | HIGHER | <2 >9 >9 unable            | not known
+            # sum 11 + <2 + >1: neither side is known
+            a mean capped on both sides beside an unable       | MEAN   | HIGHER | 11 <2 >1 unable            | not known
             lower is better: below what can be measured        | LAST   | LOWER  | <9                         | yes
             a mean with a cap is censored                      | MEAN   | HIGHER | >9 12                      | yes
             a mean with a cap, short of the target             | MEAN   | HIGHER | >5 12                      | not known
@@ -171,6 +181,38 @@ class CriterionTest {
         assertEquals("3 of 4 tries met, 4 of 5 needed", session.met().reason());
         assertEquals(3, session.triesMet());
         assertEquals(4, session.triesGiven());
+    }
+
+    @ParameterizedTest(name = "{0} {1}: {2} -> {3}")
+    @CsvSource(delimiter = '|', textBlock = """
+            4/5x2 | BEST | 10 10 10 9 10@minimal 8  | 3 of 5 tries met, 4 of 5 needed; only the first 5 of 6 tries are judged; 1 of 6 tries needed more help than permitted
+            4/5x2 | BEST | 10 10 10 10 10           | 5 of 5 tries met, 4 of 5 needed
+            4/5x2 | BEST | 10 10 10 10@blank >8     | 3 of 5 tries met, 2 not known, 4 of 5 needed; help or prompt not written for 1 of 5 tries
+            4/5x2 | BEST | 12@minimal               | every try needed more help than permitted; no try was done at permitted help
+            4/5x2 | BEST | unable                   | every try was unable; no try was done at permitted help
+            4/x2  | BEST | 10 10 10                 | the criterion says how many tries must meet, not of how many
+            x2    | MEAN | 11 5@blank               | it turns on tries whose help or prompt was not written; help or prompt not written for 1 of 2 tries
+            # without the blank one 11 meets; with it the mean is open: two of the three answers differ
+            x2    | MEAN | 11 >2@blank              | it turns on tries whose help or prompt was not written; help or prompt not written for 1 of 2 tries
+            x2    | BEST | >8 5                     | a capped try leaves open on which side of the target the value lies
+            x2    | MEAN | unable 12                | the measured tries alone would meet, and a try was unable; a try was unable: the value is of the others
+            x2    | BEST | 12 3                     | ''
+            x2    | BEST | 12@blank                 | no try is known to be at permitted help; it turns on tries whose help or prompt was not written; help or prompt not written for 1 of 1 tries
+            """)
+    void theReasonTellsHowTheAnswerCameAbout(String criterion, Summary summary, String tries, String reason) {
+        GoalDraft draft = new GoalDraft();
+        draft.criterion = criterion;
+        draft.summary = Optional.of(summary);
+        assertEquals(reason, score(draft, Tries.steps(), tries).reason());
+    }
+
+    @Test
+    void triesOnARowAreCountedOneByOne() {
+        // 3 of 4 and 1 of 2, and one try of 10: 5 of 7 met
+        Session session = score(new GoalDraft(), Tries.steps(), "3/4 1/2 10");
+        assertEquals(5, session.triesMet());
+        assertEquals(7, session.triesGiven());
+        assertEquals(7, session.trials());
     }
 
     @Test

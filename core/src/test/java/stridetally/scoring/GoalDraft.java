@@ -18,6 +18,8 @@ import stridetally.model.GoalSide;
 import stridetally.model.Level;
 import stridetally.model.Protocol;
 import stridetally.model.Settings;
+import stridetally.model.Student;
+import stridetally.model.StudentCode;
 import stridetally.model.Summary;
 import stridetally.model.TrialPlace;
 import stridetally.model.WordScale;
@@ -39,6 +41,8 @@ final class GoalDraft {
     GoalAim aim = GoalAim.REACH;
     String from = "";
     String until = "";
+    String follows = "";
+    List<String> roster = List.of();
 
     Goal goal() {
         return new Goal(
@@ -64,7 +68,12 @@ final class GoalDraft {
                 day(from),
                 day(until),
                 Optional.empty(),
-                Optional.empty());
+                follows.isEmpty() ? Optional.empty() : Optional.of(new GoalId(follows)));
+    }
+
+    private static Student student(String code) {
+        return new Student(
+                new StudentCode(code), "", "", Optional.empty(), Optional.empty(), "", "", "", "", "", "", List.of());
     }
 
     Counting counting(Measure measure) {
@@ -78,7 +87,7 @@ final class GoalDraft {
     Caseload caseload() {
         return new Caseload(
                 Settings.usual("L"),
-                List.of(),
+                roster.stream().map(GoalDraft::student).toList(),
                 List.of(goal()),
                 List.of(),
                 List.of(),
@@ -89,15 +98,18 @@ final class GoalDraft {
                 List.of());
     }
 
-    /** {@code 4/5x2}: 4 of 5 tries over 2 sessions; {@code x2}: 2 sessions by value; {@code 4/5}; blank. */
+    /** {@code 4/5x2}: 4 of 5 tries over 2 sessions; {@code x2}: 2 sessions by value; any number may be left out. */
     private static Criterion criterion(String text) {
         int times = text.indexOf('x');
-        String tries = times < 0 ? text : text.substring(0, times);
-        int slash = tries.indexOf('/');
+        String[] tries = (times < 0 ? text : text.substring(0, times)).split("/", -1);
         return new Criterion(
-                slash < 0 ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(tries.substring(0, slash))),
-                slash < 0 ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(tries.substring(slash + 1))),
-                times < 0 ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(text.substring(times + 1))));
+                number(tries[0]),
+                number(tries.length < 2 ? "" : tries[1]),
+                number(times < 0 ? "" : text.substring(times + 1)));
+    }
+
+    private static OptionalInt number(String text) {
+        return text.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(text));
     }
 
     private static Optional<Amount> amount(String text) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -66,6 +67,45 @@ class GoalGapsTest {
         GoalDraft draft = new GoalDraft();
         change.accept(draft);
         assertEquals(codes, codes(draft, Optional.of(Tries.steps())));
+    }
+
+    @Test
+    void halfACriterion() {
+        GoalDraft draft = new GoalDraft();
+        draft.criterion = "4/x2";
+        assertEquals(List.of(Code.CRITERION_HALF_WRITTEN), codes(draft, Optional.of(Tries.steps())));
+    }
+
+    @Test
+    void criterionAsManyAsGivenOverOneSessionIsPossible() {
+        GoalDraft draft = new GoalDraft();
+        draft.criterion = "5/5x1";
+        assertEquals(List.of(), codes(draft, Optional.of(Tries.steps())));
+    }
+
+    @Test
+    void aStudentThatTheRosterDoesNotHave() {
+        GoalDraft draft = new GoalDraft();
+        draft.roster = List.of("S9");
+        assertEquals(List.of(Code.STUDENT_UNKNOWN), codes(draft, Optional.of(Tries.steps())));
+        draft.roster = List.of("S9", "S1");
+        assertEquals(List.of(), codes(draft, Optional.of(Tries.steps())));
+    }
+
+    @Test
+    void aGoalThatFollowsAnUnknownOne() {
+        GoalDraft draft = new GoalDraft();
+        draft.follows = "G0";
+        assertEquals(List.of(Code.FOLLOWS_UNKNOWN), codes(draft, Optional.of(Tries.steps())));
+        draft.follows = "G1";
+        assertEquals(List.of(), codes(draft, Optional.of(Tries.steps())));
+    }
+
+    @Test
+    void noPlace() {
+        GoalDraft draft = new GoalDraft();
+        draft.places = Set.of();
+        assertEquals(List.of(Code.PLACES_MISSING), codes(draft, Optional.of(Tries.steps())));
     }
 
     @Test

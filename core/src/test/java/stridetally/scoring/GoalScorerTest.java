@@ -247,6 +247,69 @@ class GoalScorerTest {
         assertEquals(met, score.metOn().map(LocalDate::toString).orElse(""));
     }
 
+    /** After both sides held on the second day: what the later days are worth when both are looked at together. */
+    @ParameterizedTest(name = "{0}: left {1}, right {2} -> {3} meet, {4} not known, of {5}")
+    @CsvSource(delimiter = '|', textBlock = """
+            EACH   | g g g | g g g | 1 | 0 | 1
+            EACH   | g g g | g g m | 0 | 0 | 1
+            EACH   | g g u | g g g | 0 | 1 | 1
+            EACH   | g g u | g g m | 0 | 0 | 1
+            EACH   | g g r | g g r | 0 | 0 | 0
+            EACH   | g g r | g g g | 1 | 0 | 1
+            EITHER | g g g | g g m | 1 | 0 | 1
+            EITHER | g g m | g g m | 0 | 0 | 1
+            EITHER | g g m | g g u | 0 | 1 | 1
+            EACH   | g g g m g | g g g | 2 | 0 | 3
+            """)
+    void sidesOfADayAreOneSession(GoalSide rule, String left, String right, int meet, int notKnown, int sessions) {
+        draft.side = rule;
+        weekly(Tries.key(Side.LEFT), spelled(left));
+        weekly(Tries.key(Side.RIGHT), spelled(right));
+        assertEquals(
+                Optional.of(new GoalScore.SinceMet(meet, notKnown, sessions)),
+                draft.score(Tries.sided(), table, "2025-12-31").sinceMet());
+    }
+
+    private static String spelled(String letters) {
+        return letters.replace(" ", ", ")
+                .replace("g", GOOD)
+                .replace("m", MISS)
+                .replace("u", "10 10")
+                .replace("r", "refused");
+    }
+
+    @Test
+    void twoSessionsOfADayStayTwo() {
+        weekly(Tries.key(Side.NONE), GOOD + ", " + GOOD);
+        int series = table.numbers().number(Tries.key(Side.NONE));
+        Tries.feed(table, series, LocalDate.of(2025, 9, 22), "am", GOOD);
+        Tries.feed(table, series, LocalDate.of(2025, 9, 22), "pm", MISS);
+        assertEquals(
+                Optional.of(new GoalScore.SinceMet(1, 0, 2)),
+                draft.score(Tries.steps(), table, "2025-12-31").sinceMet());
+    }
+
+    @Test
+    void helpOfPracticeIsOfTheGoalsSideAndPlacesAndDays() {
+        draft.side = GoalSide.LEFT;
+        Tries.feed(table, practice(Side.LEFT, TrialPlace.SCHOOL), "2025-09-08", "5");
+        Tries.feed(table, practice(Side.LEFT, TrialPlace.SCHOOL), "2025-08-08", "5 5");
+        Tries.feed(table, practice(Side.RIGHT, TrialPlace.SCHOOL), "2025-09-08", "5 5 5");
+        Tries.feed(table, practice(Side.LEFT, TrialPlace.HOME), "2025-09-08", "5 5 5 5");
+        Tries.feed(table, Tries.key(Side.RIGHT), "2025-09-08", "5 5 5 5 5");
+        GoalScore score = draft.score(Tries.sided(), table, "2025-12-31");
+        assertEquals(1, score.practiceHelp().tries());
+        assertEquals(0, score.probeHelp().tries());
+        // Within the goal's days: 1 + 3 + 4 of practice, 5 on the other side.
+        assertEquals(
+                List.of(new NotUsed(WhyNotUsed.PRACTICE, "", 8), new NotUsed(WhyNotUsed.OTHER_SIDE, "right", 5)),
+                score.notUsed());
+    }
+
+    private static SeriesKey practice(Side side, TrialPlace place) {
+        return new SeriesKey("", Tries.STUDENT, Tries.STEPS, side, Protocol.NONE, place, Use.PRACTICE);
+    }
+
     @Test
     void whenEachSideMustHoldTheTargetIsReachedOnTheLaterDay() {
         weekly(Tries.key(Side.LEFT), "10, 9, 9");

@@ -36,6 +36,10 @@ class SessionValueTest {
             a cap below a longer time leaves best known       | HIGHER | >10 15                 | >=15:1  | >=25:2   | >=25:2  | 15:1
             below what can be measured                        | HIGHER | <2 5 <2                | 5:1     | <=9:3    | <=2:1   | <=2:1
             below what can be measured, lower is better       | LOWER  | <2 5 7                 | <=2:1   | <=14:3   | 5:1     | 7:1
+            # the middle one of three lies in 5 to 8 (lower ends 3 5 8, upper ends 5 8 open): the caps are below the truth
+            known on both sides, capped above                 | HIGHER | >3 5 8                 | >=8:1   | >=16:3   | >=5:1   | 8:1
+            # lower ends open 3 5, upper ends 3 5 10: the middle one lies in 3 to 5
+            known on both sides, capped below                 | HIGHER | <10 5 3                | <=10:1  | <=18:3   | <=5:1   | 3:1
             capped on both sides                              | HIGHER | <2 >9                  | >=9:1   | -        | -       | >=9:1
             # unable is the lowest rank: ranks are unable 5 7, so the median is 5; the mean is of 5 and 7 alone
             unable: lowest rank in a median or best, never a zero in a mean | HIGHER | unable 5 7 | 7:1 | 12:2   | 5:1     | 7:1
@@ -86,6 +90,13 @@ class SessionValueTest {
         Session session = bare(MeasureKind.DURATION, Optional.of(Direction.HIGHER), Summary.MEAN, "4 6 8 >30");
         assertEquals(2.0, session.sd().orElseThrow(), 1e-12);
         assertEquals(1, session.capped());
+        // 4 and 8: mean 6, squares 4 + 4 = 8, over 1: root 8
+        assertEquals(
+                Math.sqrt(8),
+                bare(MeasureKind.DURATION, Optional.of(Direction.HIGHER), Summary.MEAN, "4 8")
+                        .sd()
+                        .orElseThrow(),
+                1e-12);
         assertTrue(bare(MeasureKind.DURATION, Optional.of(Direction.HIGHER), Summary.MEAN, "4 >30")
                 .sd()
                 .isEmpty());
@@ -105,12 +116,31 @@ class SessionValueTest {
         assertEquals(reason, session.reason());
     }
 
+    /** A try that was unable has no place in a sum, which must be said; in a best or a share it has its place. */
+    @ParameterizedTest(name = "{0} {1}: {2} -> {3}")
+    @CsvSource(delimiter = '|', textBlock = """
+            DURATION | MEAN   | unable 5     | 5:1 | a try was unable: the value is of the others
+            DURATION | TOTAL  | unable 5 6   | 11:1 | a try was unable: the value is of the others
+            EVENTS   | BEST   | unable 2 1   | 3:1 | a try was unable: the value is of the others
+            DURATION | BEST   | unable 5     | 5:1 | ''
+            DURATION | MEDIAN | unable 5 6   | 5:1 | ''
+            TRIES    | MEAN   | unable 1/2   | 1:3 | ''
+            """)
+    void whatIsSaidOfATryThatWasUnable(MeasureKind kind, Summary summary, String tries, String value, String reason) {
+        Session session = bare(kind, Optional.of(Direction.HIGHER), summary, tries);
+        assertEquals(value, Tries.text(session.value()));
+        assertEquals(reason, session.reason());
+    }
+
     @Test
-    void aMeanThatLeavesOutAnUnableSaysSo() {
+    void aBestOfTheFirstTriesSaysSo() {
+        Optional<Direction> higher = Optional.of(Direction.HIGHER);
         assertEquals(
-                "a try was unable: the value is of the others",
-                bare(MeasureKind.COUNT, Optional.of(Direction.HIGHER), Summary.MEAN, "unable 5")
-                        .reason());
+                "best of the first 3 of 4 tries",
+                bare(MeasureKind.COUNT, higher, Summary.BEST, "5 6 7 9").reason());
+        assertEquals("", bare(MeasureKind.COUNT, higher, Summary.BEST, "5 6 7").reason());
+        assertEquals(
+                "", bare(MeasureKind.COUNT, higher, Summary.MEAN, "5 6 7 9").reason());
     }
 
     @Test
