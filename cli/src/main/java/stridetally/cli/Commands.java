@@ -25,16 +25,11 @@ final class Commands {
                         "Bring field logs into a logbook, and mend what was brought.",
                         () -> new ImportCommand(console)),
                 new Entry(
-                        "score",
-                        "Count: sessions, trials, periods, goals, students.",
-                        () -> new ScoreCommand(console)),
+                        "score", "Count: sessions, trials, periods, goals, students.", () -> new ScoreCommand(console)),
                 new Entry(
                         "trend",
                         "Draw the lines: slope, aim line, forecast, judgement.",
                         () -> new TrendCommand(console)),
-                new Entry(
-                        "report",
-                        "Write the documents of a period.",
-                        () -> new ReportCommand(console)));
+                new Entry("report", "Write the documents of a period.", () -> new ReportCommand(console)));
     }
 }

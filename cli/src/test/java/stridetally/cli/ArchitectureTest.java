@@ -46,6 +46,8 @@ final class ArchitectureTest {
                     "stridetally.cli",
                     "stridetally.cli.commands..",
                     "stridetally.cli.options..",
+                    "stridetally.cli.input..",
+                    "stridetally.cli.output..",
                     "stridetally.cli.files..")
             .because("a new package must say what it holds");
 

@@ -30,7 +30,8 @@ public final class TrialRows {
      * @param cells of its entry, see {@link TrialCells#HEADINGS}
      * @param verdict empty when no goal takes it
      */
-    public static List<Cell> row(List<String> cells, String goals, Optional<TrialVerdict> verdict, int entry, long line) {
+    public static List<Cell> row(
+            List<String> cells, String goals, Optional<TrialVerdict> verdict, int entry, long line) {
         List<Cell> row = new ArrayList<>();
         for (int column = 0; column < TRIAL_COLUMNS; column++) {
             row.add(Cell.text(cells.get(column)));

@@ -1,12 +1,12 @@
 package stridetally.scoring;
 
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import stridetally.model.Attainment;
 import stridetally.model.Direction;
 import stridetally.model.GoalId;
@@ -60,9 +60,8 @@ public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integ
             if (sides.isEmpty() || (missing.isPresent() && side != GoalSide.EITHER)) {
                 return missing.orElse(new NotRated("nothing was scored"));
             }
-            IntStream levels = sides.stream()
-                    .filter(one -> one instanceof AtLevel)
-                    .mapToInt(one -> ((AtLevel) one).level());
+            IntStream levels =
+                    sides.stream().filter(one -> one instanceof AtLevel).mapToInt(one -> ((AtLevel) one).level());
             OptionalInt level = side == GoalSide.EITHER ? levels.max() : levels.min();
             return level.isPresent() ? new AtLevel(level.getAsInt()) : missing.orElseThrow();
         }

@@ -41,6 +41,7 @@ public final class SeriesScorer {
                 .orElseThrow(() -> new IllegalArgumentException("no measure " + key.measure() + " in the catalogue"));
         SessionScorer scorer =
                 SessionScorer.by(Counting.bare(measure, summary, helpUpTo).on(key));
-        return new SeriesScore(key, index.joined(series).stream().map(scorer::score).toList());
+        return new SeriesScore(
+                key, index.joined(series).stream().map(scorer::score).toList());
     }
 }

@@ -24,10 +24,7 @@ import stridetally.cli.options.WritingOptions;
                 "Each file of trials or visits becomes one entry. Good rows are taken, bad rows are set aside with"
                         + " their reason, rows that are there already are counted: rows = taken + known + set aside + blank."
                         + " A hand-kept table (students, goals, ...) replaces the one in the logbook.",
-        footer = {
-            "  stridetally import samples/logs/2026-autumn-pt.csv --logbook mylogs \\",
-            "      --new --as-of 2026-11-20"
-        })
+        footer = "  stridetally import samples/logs/2026-autumn-pt.csv --logbook mylogs --new --as-of 2026-11-20")
 public final class ImportCommand implements Callable<Integer> {
     private final Console console;
 

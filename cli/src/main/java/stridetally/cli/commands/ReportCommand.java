@@ -38,12 +38,10 @@ import stridetally.report.TeamReport;
 
 /** {@code report}: the documents of a period, for the team or for the caseload at a glance. */
 @Command(
-        description = "For the team: a document a student, a part a goal. For the caseload: every goal in one table, those"
-                + " that need attention first. With --out the documents are files, and reports.csv notes what was told.",
-        footer = {
-            "  scripts/demo makes a logbook of samples/; then",
-            "  stridetally report samples/out/logbook --period winter --student fh-003"
-        })
+        description =
+                "For the team: a document a student, a part a goal. For the caseload: every goal in one table, those"
+                        + " that need attention first. With --out the documents are files, and reports.csv notes what was told.",
+        footer = "  stridetally report samples/out/logbook --period winter --student fh-003")
 public final class ReportCommand implements Callable<Integer> {
     private final Console console;
 
@@ -111,8 +109,7 @@ public final class ReportCommand implements Callable<Integer> {
     }
 
     private Optional<OutputFolder> folder() {
-        return about.folder()
-                .map(path -> OutputFolder.open(path, about.force() ? Overwrite.FORCE : Overwrite.REFUSE));
+        return about.folder().map(path -> OutputFolder.open(path, about.force() ? Overwrite.FORCE : Overwrite.REFUSE));
     }
 
     private Predicate<StudentCode> shown(ScoredLogbook scored) {

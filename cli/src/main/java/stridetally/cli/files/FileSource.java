@@ -25,6 +25,11 @@ public final class FileSource implements ByteSource {
         }
     }
 
+    /** Whether a path is a folder, such as a logbook, and no file. */
+    public static boolean isFolder(Path path) {
+        return Files.isDirectory(path);
+    }
+
     @Override
     public String name() {
         return file.toString();

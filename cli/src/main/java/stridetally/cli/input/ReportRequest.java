@@ -34,13 +34,14 @@ public final class ReportRequest {
     public static ReportInput.PeriodChoice period(
             Settings settings, Optional<String> name, Optional<LocalDate> from, Optional<LocalDate> to) {
         if (name.isPresent()) {
-            List<String> known = settings.periods().stream().map(Period::name).distinct().toList();
+            List<String> known =
+                    settings.periods().stream().map(Period::name).distinct().toList();
             if (!known.contains(name.get())) {
                 String near = Spelling.nearest(name.get(), known)
                         .map(one -> " (did you mean " + one + "?)")
                         .orElse("");
-                throw new InputRefused("there is no period \"" + name.get() + "\" in logbook.toml" + near
-                        + "; it has: " + (known.isEmpty() ? "none" : String.join(", ", known)));
+                throw new InputRefused("there is no period \"" + name.get() + "\" in logbook.toml" + near + "; it has: "
+                        + (known.isEmpty() ? "none" : String.join(", ", known)));
             }
             return new ReportInput.PeriodChoice.Named(name.get());
         }
@@ -63,8 +64,7 @@ public final class ReportRequest {
     }
 
     /** Everything of the caseload, with names only when they are given. */
-    public static ReportInput of(
-            ScoredLogbook book, ReportInput.PeriodChoice period, Map<StudentCode, String> names) {
+    public static ReportInput of(ScoredLogbook book, ReportInput.PeriodChoice period, Map<StudentCode, String> names) {
         return new ReportInput(
                 book.open().caseload(),
                 book.review(),
@@ -102,11 +102,7 @@ public final class ReportRequest {
             evidence.put(
                     score.goal().id(),
                     GoalEvidence.gather(
-                            book.scorer(),
-                            score,
-                            window,
-                            book.open().caseload(),
-                            ScoredLogbook.measures(book.open())));
+                            book.scorer(), score, window, book.open().caseload(), ScoredLogbook.measures(book.open())));
         }
         return evidence;
     }
@@ -123,9 +119,10 @@ public final class ReportRequest {
         List<SetAsideRow> rows = new ArrayList<>();
         for (SetAsideRecord record : book.open().book().openSetAside()) {
             String student = record.row().student();
-            for (String code : record.row().codes().split(" ")) {
+            for (String code : record.row().codes().split(" ", -1)) {
                 if (!student.isBlank() && !code.isBlank()) {
-                    rows.add(new SetAsideRow(new StudentCode(student), record.row().at(), ProblemCode.valueOf(code)));
+                    rows.add(new SetAsideRow(
+                            new StudentCode(student), record.row().at(), ProblemCode.valueOf(code)));
                 }
             }
         }

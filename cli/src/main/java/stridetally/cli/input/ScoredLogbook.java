@@ -71,8 +71,8 @@ public record ScoredLogbook(
     /** The written attainment levels of a goal. */
     public Optional<AttainmentLevels> levels(Goal goal) {
         Optional<Direction> better = open.catalogue().find(goal.measure()).flatMap(Measure::better);
-        return better.flatMap(way ->
-                AttainmentLevels.written(goal.id(), way, open.caseload().attainment()));
+        return better.flatMap(
+                way -> AttainmentLevels.written(goal.id(), way, open.caseload().attainment()));
     }
 
     /** How many tries are left out because their day is yet to come. */

@@ -36,8 +36,7 @@ public final class Sources {
 
     /** A bare log. */
     public LogRead log(SourceOption source, WritingOptions writing, LocalDate asOf) {
-        ByteSource bytes =
-                source.isStandardInput() ? new StandardInput(console.in()) : new FileSource(source.path());
+        ByteSource bytes = source.isStandardInput() ? new StandardInput(console.in()) : new FileSource(source.path());
         LogRead log = LogRead.of(bytes, new LogRead.How(asOf, writing.order(), writing.decimals()));
         log.problems().sentences().forEach(console::warn);
         if (!log.note().isEmpty()) {

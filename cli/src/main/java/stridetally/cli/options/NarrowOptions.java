@@ -43,8 +43,8 @@ public final class NarrowOptions {
         return Optional.ofNullable(help)
                 .map(word -> WordScale.HELP
                         .find(word)
-                        .orElseThrow(() -> new TypeConversionException("'" + word + "' is none of: "
-                                + String.join(", ", WordScale.HELP.words()))));
+                        .orElseThrow(() -> new TypeConversionException(
+                                "'" + word + "' is none of: " + String.join(", ", WordScale.HELP.words()))));
     }
 
     /** The places that count; all when none was said. */

@@ -1,12 +1,12 @@
 package stridetally.cli.options;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stridetally.cli.files.FileSource;
 
 /** What is scored: a logbook, a bare log of trials, or standard input. */
 public final class SourceOption {
@@ -29,7 +29,7 @@ public final class SourceOption {
 
     /** Whether it is a folder. */
     public boolean isFolder() {
-        return Files.isDirectory(source);
+        return FileSource.isFolder(source);
     }
 
     /** Whether standard input was meant. */

@@ -33,8 +33,8 @@ public final class GoalOutput {
         return Content.text(out -> {
             TableWriter table = Tables.open(format, out, GoalRows.HEADINGS);
             shown(book, shown)
-                    .forEach(score -> GoalRows.rows(score, book.levels(score.goal()))
-                            .forEach(table::row));
+                    .forEach(score ->
+                            GoalRows.rows(score, book.levels(score.goal())).forEach(table::row));
             table.finish();
         });
     }
@@ -48,9 +48,10 @@ public final class GoalOutput {
                 judged.put(review.goal().id(), review.judgement());
             }
             Map<StudentCode, List<GoalScore>> byStudent = new TreeMap<>();
-            shown(book, shown).forEach(score -> byStudent
-                    .computeIfAbsent(score.goal().student(), any -> new ArrayList<>())
-                    .add(score));
+            shown(book, shown)
+                    .forEach(score -> byStudent
+                            .computeIfAbsent(score.goal().student(), any -> new ArrayList<>())
+                            .add(score));
             byStudent.forEach((student, goals) -> table.row(StudentRows.row(
                     student,
                     goals.stream().map(score -> rated(book, score)).toList(),

@@ -25,7 +25,8 @@ public final class SessionOutput {
     private SessionOutput() {}
 
     /** Sessions of every goal, then of what was measured beside the goals. */
-    public static Content logbook(ScoredLogbook book, Predicate<StudentCode> shown, NarrowOptions narrow, Format format) {
+    public static Content logbook(
+            ScoredLogbook book, Predicate<StudentCode> shown, NarrowOptions narrow, Format format) {
         return Content.text(out -> {
             var settings = book.open().caseload().settings();
             SessionTableRows rows = new SessionTableRows(settings.id(), settings.help());
@@ -63,11 +64,14 @@ public final class SessionOutput {
         SessionTableRows rows =
                 new SessionTableRows(log.settings().id(), log.settings().help());
         TableWriter table = Tables.open(format, out, SessionTableRows.HEADINGS);
-        BareSeries.forEach(log, narrow, series -> write(
-                table,
-                rows,
-                series,
-                log.catalogue().find(series.key().measure()).orElseThrow()));
+        BareSeries.forEach(
+                log,
+                narrow,
+                series -> write(
+                        table,
+                        rows,
+                        series,
+                        log.catalogue().find(series.key().measure()).orElseThrow()));
         table.finish();
     }
 

@@ -18,14 +18,15 @@ public final class ToldLines {
         List<ReportLine> lines = new ArrayList<>();
         for (TeamReport document : documents) {
             for (GoalPart part : document.goals()) {
-                List<String> cells = ReportsCsvRow.row(
-                                part,
-                                document.head().period(),
-                                input.review().asOf(),
-                                input.stamp().lastEntry())
-                        .stream()
-                        .map(Cell::plain)
-                        .toList();
+                List<String> cells =
+                        ReportsCsvRow.row(
+                                        part,
+                                        document.head().period(),
+                                        input.review().asOf(),
+                                        input.stamp().lastEntry())
+                                .stream()
+                                .map(Cell::plain)
+                                .toList();
                 lines.add(new ReportLine(
                         part.goal().id(),
                         cells.get(1),

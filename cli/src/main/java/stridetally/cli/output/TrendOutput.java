@@ -22,13 +22,15 @@ public final class TrendOutput {
     private TrendOutput() {}
 
     /** A row a goal and side, then a row for each series that no goal takes. */
-    public static Content logbook(ScoredLogbook book, Predicate<StudentCode> shown, NarrowOptions narrow, Format format) {
+    public static Content logbook(
+            ScoredLogbook book, Predicate<StudentCode> shown, NarrowOptions narrow, Format format) {
         return Content.text(out -> {
             TrendRows rows = new TrendRows(book.open().caseload().settings().id());
             TableWriter table = Tables.open(format, out, TrendRows.HEADINGS);
             book.review().goals().stream()
                     .filter(review -> shown.test(review.goal().student()))
-                    .sorted(Comparator.comparing((GoalReview review) -> review.goal().student())
+                    .sorted(Comparator.comparing(
+                                    (GoalReview review) -> review.goal().student())
                             .thenComparing(review -> review.goal().id()))
                     .forEach(review -> rows.rows(review).forEach(table::row));
             SeriesWindow window = SeriesWindow.upTo(book.asOf());
@@ -57,10 +59,13 @@ public final class TrendOutput {
         return Content.text(out -> {
             TrendRows rows = new TrendRows(log.settings().id());
             TableWriter table = Tables.open(format, out, TrendRows.HEADINGS);
-            BareSeries.forEach(log, narrow, series -> table.row(rows.row(
-                    series.key(),
-                    log.catalogue().find(series.key().measure()).orElseThrow(),
-                    line(series, window))));
+            BareSeries.forEach(
+                    log,
+                    narrow,
+                    series -> table.row(rows.row(
+                            series.key(),
+                            log.catalogue().find(series.key().measure()).orElseThrow(),
+                            line(series, window))));
             table.finish();
         });
     }

@@ -40,8 +40,7 @@ public final class TrialOutput {
         for (Goal goal : open.caseload().goals()) {
             Optional<Measure> measure = open.catalogue().find(goal.measure());
             measure.ifPresent(one -> judges.put(
-                    goal.id(),
-                    TrialJudge.of(goal, one, open.caseload().settings(), book.asOf())));
+                    goal.id(), TrialJudge.of(goal, one, open.caseload().settings(), book.asOf())));
         }
     }
 
@@ -53,8 +52,7 @@ public final class TrialOutput {
     private void write(Predicate<StudentCode> shown, Format format, Appendable out) throws IOException {
         TableWriter table = Tables.open(format, out, TrialRows.HEADINGS);
         open.book().trials().forEach((entry, line, cells) -> {
-            Trial trial = TrialCells.read(
-                    cells, open.caseload().settings(), "entry " + entry + ", line " + line);
+            Trial trial = TrialCells.read(cells, open.caseload().settings(), "entry " + entry + ", line " + line);
             boolean ahead = trial.date().isAfter(book.asOf());
             List<GoalId> goals = goalsOf.computeIfAbsent(trial.key(), this::goals);
             boolean wanted = asked.map(goal -> isOf(goal, trial)).orElse(true);
