@@ -29,8 +29,9 @@ import stridetally.trend.SeriesWindow;
 
 /** {@code trend}: lines with their uncertainty, the aim line, the forecast and the judgement with its reason. */
 @Command(
-        description = "One row a goal and side (or a series of a bare log): own line and robust line per week with 95 %%"
-                + " intervals, rank trend, aim line, forecast at the due date, chance, judgement and reason.",
+        description =
+                "One row a goal and side (or a series of a bare log): own line and robust line per week with 95 %%"
+                        + " intervals, rank trend, aim line, forecast at the due date, chance, judgement and reason.",
         footer = "  stridetally trend samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20")
 public final class TrendCommand implements Callable<Integer> {
     private final Console console;
