@@ -12,6 +12,11 @@ public interface ByteSource {
     /** What to call it in messages: the file's name as the person gave it, or {@code standard input}. */
     String name();
 
+    /** The last part of its name, for what is kept: where a file lay on one machine says nothing on another. */
+    default String shortName() {
+        return name().substring(Math.max(name().lastIndexOf('/'), name().lastIndexOf('\\')) + 1);
+    }
+
     /** Its size in bytes; -1 when it is not known before the end. */
     long size();
 

@@ -39,9 +39,12 @@ public final class TrialChecker {
     private final LogRules rules;
     private final TrialLayout layout;
     private final String file;
+    private final String shortName;
     private final ValueGrammar grammar;
 
-    public TrialChecker(LogRules rules, TrialLayout layout, String file) {
+    /** Over the rows of one file: its name for messages, and its short name for what is kept. */
+    public TrialChecker(LogRules rules, TrialLayout layout, String file, String shortName) {
+        this.shortName = shortName;
         this.grammar = new ValueGrammar(rules.decimals(), ValueWords.STANDARD);
         this.rules = rules;
         this.layout = layout;
@@ -79,7 +82,7 @@ public final class TrialChecker {
                 row.text(TrialColumn.OBSERVER),
                 row.text(TrialColumn.ACTIVITY),
                 row.text(TrialColumn.NOTE),
-                At.row(file, line).text(),
+                At.row(shortName, line).text(),
                 row.asWritten());
         return new Checked<>(Optional.of(trial), row.problems);
     }

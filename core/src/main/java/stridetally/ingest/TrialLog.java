@@ -79,6 +79,11 @@ public final class TrialLog {
         return text.bytes().name();
     }
 
+    /** What to call it in what is kept. */
+    public String shortName() {
+        return text.bytes().shortName();
+    }
+
     /** The columns of the log. */
     public TrialLayout layout() {
         return layout;
@@ -95,7 +100,7 @@ public final class TrialLog {
         try (Reader reader = text.open()) {
             TableReader table = TableReader.sniffing(reader, name, TrialLayout::isKnown);
             table.next();
-            RowsOut rows = new RowsOut(taker, new TrialChecker(rules, layout, name));
+            RowsOut rows = new RowsOut(taker, new TrialChecker(rules, layout, name, shortName()));
             table.forEach(rows);
             return new Count(rows.count, rows.blank);
         } catch (IOException failed) {

@@ -83,7 +83,8 @@ public final class ImportRun {
         Optional<EntryDraft> draft =
                 writer.map(one -> one.draft(EntryKind.VISITS, EntryKind.VISIT_COLUMNS, visitHeadings(text)));
         try (Reader reader = text.open()) {
-            VisitImport visits = new VisitImport(name, rules, knownVisits, Destinations.of(draft), problems);
+            VisitImport visits = new VisitImport(
+                    name, text.bytes().shortName(), rules, knownVisits, Destinations.of(draft), problems);
             VisitLog.Count count = VisitLog.read(reader, name, visits);
             NewEntry facts =
                     new NewEntry(label(text), hash(text), count.rows(), visits.known(), count.blank(), List.of());
@@ -166,11 +167,7 @@ public final class ImportRun {
     }
 
     private String label(TextSource text) {
-        return label.isEmpty() ? lastPart(text.bytes().name()) : label;
-    }
-
-    private static String lastPart(String name) {
-        return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+        return label.isEmpty() ? text.bytes().shortName() : label;
     }
 
     private static List<String> visitHeadings(TextSource text) {

@@ -158,7 +158,7 @@ public final class TrialImport {
 
     private void aside(Row row, List<RowProblem> reasons) {
         reasons.forEach(problems::add);
-        String at = At.row(log.name(), row.line()).text();
+        String at = At.row(log.shortName(), row.line()).text();
         destination.setAside(SetAsideRow.of(readStudent(row), at, reasons, row.cells()));
         setAside++;
     }

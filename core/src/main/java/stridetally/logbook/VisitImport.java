@@ -15,6 +15,7 @@ import stridetally.table.Row;
 /** One attendance log on its way into a logbook: each row taken, known already, or set aside with its reason. */
 final class VisitImport implements VisitLog.Taker {
     private final String file;
+    private final String shortName;
     private final LogRules rules;
     private final KnownVisits knownVisits;
     private final TrialImport.Destination destination;
@@ -25,11 +26,13 @@ final class VisitImport implements VisitLog.Taker {
 
     VisitImport(
             String file,
+            String shortName,
             LogRules rules,
             KnownVisits knownVisits,
             TrialImport.Destination destination,
             ProblemTally problems) {
         this.file = file;
+        this.shortName = shortName;
         this.rules = rules;
         this.knownVisits = knownVisits;
         this.destination = destination;
@@ -67,7 +70,7 @@ final class VisitImport implements VisitLog.Taker {
     @Override
     public void setAside(Row row, List<RowProblem> reasons) {
         reasons.forEach(problems::add);
-        destination.setAside(SetAsideRow.of("", At.row(file, row.line()).text(), reasons, row.cells()));
+        destination.setAside(SetAsideRow.of("", At.row(shortName, row.line()).text(), reasons, row.cells()));
         setAside++;
     }
 
