@@ -23,6 +23,6 @@ public final class Attention {
 
     /** The word on the page. */
     static String word(Optional<Judgement> judgement) {
-        return judgement.map(Judgement::word).orElse("no word");
+        return judgement.map(Judgement::word).orElse("no judgement");
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import stridetally.forecast.Forecast;
 import stridetally.forecast.SideReview;
 import stridetally.model.Goal;
+import stridetally.model.GoalAim;
 import stridetally.table.Cell;
 
 /** The caseload as one Markdown table, the goals that need attention first. */
@@ -82,7 +83,7 @@ public final class CaseloadMarkdown {
                         .orElse("not written")),
                 Cell.text(goal.due().map(Object::toString).orElse("not written")),
                 Cell.text(judgement(row)),
-                Cell.text(sides(row, this::chance)),
+                Cell.text(sides(row, one -> chance(row, one))),
                 Cell.text(row.review().judgement().sufficiency().text()),
                 Cell.text(String.join("; ", row.flags())));
     }
@@ -116,9 +117,10 @@ public final class CaseloadMarkdown {
                 .orElse("none");
     }
 
-    private String chance(SideReview side) {
+    private String chance(CaseloadRow row, SideReview side) {
         return side.forecast() instanceof Forecast.Outlook outlook
-                ? new ChanceWords(report.method().thresholds()).text(outlook.chance())
+                ? new ChanceWords(report.method().thresholds())
+                        .text(row.goal().aim() == GoalAim.KEEP ? outlook.chanceLine() : outlook.chance())
                 : "none";
     }
 

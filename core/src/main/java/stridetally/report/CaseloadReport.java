@@ -69,8 +69,7 @@ public record CaseloadReport(
                 quiet(input, quietDays),
                 VisitTotals.of(input),
                 input.setAside().size(),
-                new TeamReport.Method(
-                        input.forecastMethod(), input.caseload().settings().thresholds()));
+                TeamReport.Method.of(input));
     }
 
     private static String period(ReportInput input) {

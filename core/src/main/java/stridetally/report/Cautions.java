@@ -10,7 +10,7 @@ import stridetally.model.Student;
  * The cautions that stand under every goal that someone will practise. The measure's own come first. Common practice where
  * no source is named; the list of signs to stop at follows the walk test's.
  *
- * @source ats2002 the signs to stop at
+ * @source ats2002 the signs to stop at, as commonly taught
  */
 final class Cautions {
     private static final List<String> ALWAYS = List.of(

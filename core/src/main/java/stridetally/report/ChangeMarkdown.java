@@ -1,9 +1,12 @@
 package stridetally.report;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.forecast.Forecast;
 import stridetally.model.Direction;
+import stridetally.model.GoalAim;
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
 import stridetally.trend.Point;
@@ -35,12 +38,12 @@ final class ChangeMarkdown {
         page.bullet("Change since the baseline", said(side.change().map(this::change)));
         page.bullet("Share of the way to the target", said(side.shareOfWay().map(ChanceWords::wholePercent)));
         page.bullet(
-                "More than the measure wavers by itself?",
+                "Beyond the measure's own wavering (error of measurement)",
                 side.beyondError().answer().word() + " (" + side.beyondError().reason() + ")");
         perWeek();
         aim();
         page.bullet(
-                "Share of tries at permitted help",
+                "Share of tries at permitted help, over time",
                 said(trend.permittedSharePerWeek().map(this::shareChange)));
         forecast();
     }
@@ -53,16 +56,20 @@ final class ChangeMarkdown {
     }
 
     private String change(Measured change) {
-        double way = part.review()
-                        .score()
-                        .measure()
-                        .flatMap(measure -> measure.better())
-                        .map(Direction::sign)
-                        .orElse(0)
-                * change.value();
-        String word = way > 0 ? "better" : way < 0 ? "worse" : "";
-        String held = change.bound().isPresent() || word.isEmpty() ? "" : ", " + word;
-        return unit.change(change) + held + " (" + part.words().better() + ")";
+        String verdict = change.bound().isPresent() ? "" : verdict(change.value());
+        return unit.change(change) + verdict + " (" + part.words().better() + ")";
+    }
+
+    /** Whether a difference is for the better; blank when there is none, or neither way is better. */
+    private String verdict(double difference) {
+        int way = part.review()
+                .score()
+                .measure()
+                .flatMap(measure -> measure.better())
+                .map(Direction::sign)
+                .orElse(0);
+        double gain = way * difference;
+        return gain > 0 ? ", better" : gain < 0 ? ", worse" : "";
     }
 
     private void perWeek() {
@@ -85,17 +92,29 @@ final class ChangeMarkdown {
         String range = interval.value()
                 .map(ends -> "95 % interval " + unit.rate(ends.low()) + " to " + unit.rate(ends.high()))
                 .orElseGet(() -> "no interval: " + interval.reason());
-        return unit.withUnit(unit.rate(slope.orElseThrow())) + " (" + range + ")";
+        return signedRate(slope.orElseThrow()) + " (" + range + ")";
     }
 
     private void aim() {
+        if (!trend.neededPerWeek().isEstimated()) {
+            page.bullet(
+                    "Aim line and needed per week",
+                    NOT_KNOWN + trend.neededPerWeek().reason());
+            return;
+        }
         page.bullet(
                 "Needed per week from baseline to target",
-                said(trend.neededPerWeek().map(needed -> unit.withUnit(unit.rate(needed)))));
+                said(trend.neededPerWeek().map(this::signedRate)));
         page.bullet("Aim line today", said(trend.aimToday().map(unit::text)));
         page.bullet(
                 "Latest against the aim line of its day",
                 said(trend.latestMinusAim().map(this::againstAim)));
+    }
+
+    private String signedRate(double perWeek) {
+        String number = unit.rate(perWeek);
+        boolean rises = new BigDecimal(number).signum() > 0;
+        return unit.withUnit(rises ? "+" + number : number);
     }
 
     private String againstAim(double difference) {
@@ -103,7 +122,8 @@ final class ChangeMarkdown {
             return unit.change(new Measured(difference, trend.latest().flatMap(Point::bound)));
         }
         String size = unit.text(Math.abs(difference));
-        return difference > 0 ? size + " above it" : difference < 0 ? size + " below it" : "on it";
+        String where = difference > 0 ? size + " above it" : difference < 0 ? size + " below it" : "on it";
+        return where + verdict(difference);
     }
 
     private String shareChange(double perWeek) {
@@ -115,7 +135,7 @@ final class ChangeMarkdown {
     private void forecast() {
         if (side.review().forecast() instanceof Forecast.Outlook outlook) {
             page.bullet("Forecast for " + part.words().due(), forecast(outlook));
-            page.bullet("Chance to reach the goal by " + part.words().due(), chance(outlook));
+            chance(outlook);
         } else if (side.review().forecast() instanceof Forecast.NoOutlook none) {
             page.bullet("Forecast and chance", NOT_KNOWN + none.reason());
         }
@@ -126,10 +146,20 @@ final class ChangeMarkdown {
                 + unit.number(outlook.high80()) + ")";
     }
 
-    private String chance(Forecast.Outlook outlook) {
-        String line = "the line alone at the target on that date: " + chance.text(outlook.chanceLine());
-        String notes = String.join("; ", notes(outlook));
-        return chance.text(outlook.chance()) + "; " + line + (notes.isEmpty() ? "" : "; " + notes);
+    private void chance(Forecast.Outlook outlook) {
+        List<String> parts = new ArrayList<>();
+        boolean keep = part.goal().aim() == GoalAim.KEEP;
+        parts.add(chance.text(keep ? outlook.chanceLine() : outlook.chance()));
+        if (!keep && outlook.chance() == outlook.chanceLine()) {
+            parts.add("the same for the line alone");
+        } else if (!keep) {
+            parts.add("for the line alone to be at the target on that date: " + chance.text(outlook.chanceLine()));
+        }
+        parts.addAll(notes(outlook));
+        page.bullet(
+                (keep ? "Chance that the target is still held on " : "Chance to reach the goal by ")
+                        + part.words().due(),
+                String.join("; ", parts));
     }
 
     private List<String> notes(Forecast.Outlook outlook) {

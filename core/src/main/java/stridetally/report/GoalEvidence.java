@@ -1,6 +1,5 @@
 package stridetally.report;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -9,7 +8,6 @@ import stridetally.model.Caseload;
 import stridetally.model.DateRange;
 import stridetally.model.Goal;
 import stridetally.model.MeasureId;
-import stridetally.model.TrialPlace;
 import stridetally.model.Use;
 import stridetally.scoring.GoalGap;
 import stridetally.scoring.GoalGaps;
@@ -17,14 +15,13 @@ import stridetally.scoring.GoalScore;
 import stridetally.scoring.GoalScorer;
 import stridetally.scoring.HelpCounts;
 import stridetally.scoring.Session;
-import stridetally.scoring.SessionStatus;
-import stridetally.scoring.SideScore;
+import stridetally.scoring.SessionIndex;
 
 /**
  * What a page says of a goal beside its review.
  *
  * @param help how much help the tries needed in the period and in the one before
- * @param home sessions at home in the period, for a goal that does not count them
+ * @param home sessions at home in the period, with any help, for a goal that does not count them
  * @param gaps what is missing or doubtful in the goal
  */
 public record GoalEvidence(HelpByUse help, List<Session> home, List<GoalGap> gaps) {
@@ -49,65 +46,39 @@ public record GoalEvidence(HelpByUse help, List<Session> home, List<GoalGap> gap
      * Gathers it.
      *
      * @param scorer up to the day of the report
+     * @param index of the same tries
+     * @param window empty when the student's school has no such period; then nothing of a period is known
      * @param measures the catalogue
      */
     public static GoalEvidence gather(
             GoalScorer scorer,
+            SessionIndex index,
             GoalScore score,
-            ReportWindow window,
+            Optional<ReportWindow> window,
             Caseload caseload,
             Function<MeasureId, Optional<Measure>> measures) {
         Goal goal = score.goal();
+        Optional<DateRange> now = window.flatMap(open -> open.now(goal));
+        Optional<DateRange> before = window.flatMap(open -> open.before(goal));
         HelpByUse help = new HelpByUse(
-                help(scorer, goal, Use.PROBE, window.now(goal)),
-                help(scorer, goal, Use.PRACTICE, window.now(goal)),
-                help(scorer, goal, Use.PROBE, window.before(goal)),
-                help(scorer, goal, Use.PRACTICE, window.before(goal)));
+                help(scorer, goal, Use.PROBE, now),
+                help(scorer, goal, Use.PRACTICE, now),
+                help(scorer, goal, Use.PROBE, before),
+                help(scorer, goal, Use.PRACTICE, before));
         return new GoalEvidence(
-                help, home(scorer, goal, window), GoalGaps.of(goal, caseload, measures, score.highestCap()));
+                help, home(index, score, now, caseload), GoalGaps.of(goal, caseload, measures, score.highestCap()));
     }
 
     private static HelpCounts help(GoalScorer scorer, Goal goal, Use use, Optional<DateRange> days) {
         return days.map(range -> scorer.help(goal, use, range)).orElse(NO_HELP);
     }
 
-    private static List<Session> home(GoalScorer scorer, Goal goal, ReportWindow window) {
-        Optional<DateRange> days = window.now(goal);
-        if (goal.places().contains(TrialPlace.HOME) || days.isEmpty()) {
-            return List.of();
-        }
-        return scorer.score(atHome(goal)).sides().stream()
-                .map(SideScore::sessions)
-                .flatMap(List::stream)
-                .filter(session ->
-                        session.status() == SessionStatus.TRIED && days.get().holds(session.date()))
-                .toList();
-    }
-
-    private static Goal atHome(Goal goal) {
-        return new Goal(
-                goal.id(),
-                goal.student(),
-                goal.measure(),
-                goal.side(),
-                goal.protocol(),
-                goal.statement(),
-                goal.routine(),
-                goal.baseline(),
-                goal.baselineDate(),
-                goal.baselineHow(),
-                goal.target(),
-                goal.due(),
-                goal.criterion(),
-                goal.help(),
-                goal.prompt(),
-                goal.summary(),
-                EnumSet.of(TrialPlace.HOME),
-                goal.aim(),
-                goal.weight(),
-                goal.from(),
-                goal.until(),
-                goal.ended(),
-                goal.follows());
+    private static List<Session> home(
+            SessionIndex index, GoalScore score, Optional<DateRange> days, Caseload caseload) {
+        Goal goal = score.goal();
+        return days.isEmpty() || score.measure().isEmpty()
+                ? List.of()
+                : HomeSessions.of(
+                        index, caseload.settings().id(), goal, score.measure().get(), days.get());
     }
 }

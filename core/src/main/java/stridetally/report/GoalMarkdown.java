@@ -25,6 +25,9 @@ final class GoalMarkdown {
         page.heading(2, "Goal " + part.goal().id());
         page.paragraph("As written:", said(part.goal().statement()));
         page.paragraph("Where it matters:", said(part.goal().routine()));
+        page.paragraph(
+                "What makes it met:",
+                part.words().criterion() + "; due date " + part.words().due());
         judgement(part);
         SideMarkdown sides = new SideMarkdown(page, part, period, method);
         part.sides().forEach(sides::write);
@@ -42,19 +45,19 @@ final class GoalMarkdown {
     private void judgement(GoalPart part) {
         page.heading(3, "Where it stands");
         GoalJudgement computed = part.review().judgement();
-        String word = computed.judgement().map(one -> one.word()).orElse("no word");
+        String word = Attention.word(computed.judgement());
         part.remark().ifPresent(remark -> decision(remark, word));
         page.bullet(part.remark().isPresent() ? "Computed beside it" : "Computed", word);
         page.bullet("Why", computed.reason());
-        page.bullet("Enough by its date?", computed.sufficiency().text());
+        page.bullet("Enough by its date", computed.sufficiency().text());
     }
 
     private void decision(Remark remark, String computed) {
         Optional<String> own = remark.judgement().filter(word -> !word.isBlank());
         page.bullet(
                 "Decision of the therapist",
-                own.orElse(
-                        "no word of their own is written for this period; the computed one is \"" + computed + "\""));
+                own.orElse("no judgement of their own is written for this period; the computed one is \"" + computed
+                        + "\""));
         if (!remark.why().isBlank()) {
             page.bullet("The therapist's reason", remark.why());
         }
@@ -69,7 +72,7 @@ final class GoalMarkdown {
         page.bullet("Permitted prompts", part.words().prompt());
         table("help", HelpTable.ofHelp(part.help()));
         table("prompt", HelpTable.ofPrompts(part.help()));
-        page.bullet("A probe", "is a try that is measured; practice is a try that is taught, and is in no value");
+        page.paragraph("A probe is a try that is measured; practice is a try that is taught and is in no value.");
     }
 
     private void table(String of, HelpTable table) {
@@ -115,13 +118,19 @@ final class GoalMarkdown {
         part.cautions().forEach(page::bullet);
     }
 
-    private static String home(GoalPart part, PeriodFigures home) {
+    private String home(GoalPart part, PeriodFigures home) {
         String median = home.median()
                 .value()
                 .map(value -> "middle value (median) " + part.unit().text(value))
                 .orElseGet(() -> "no value: " + home.median().reason());
         return Counted.of(home.recorded(), "try") + " in " + Counted.of(home.sessions(), "session") + ", " + median
-                + "; kept apart, in no other figure of this page";
+                + ", " + homeHelp(home) + "; kept apart, in no other figure of this page";
+    }
+
+    private String homeHelp(PeriodFigures home) {
+        return home.mostHelp().isPresent()
+                ? "most help " + method.help().level(home.mostHelp().getAsInt()).word()
+                : "help not written";
     }
 
     private void missing(GoalPart part) {
@@ -150,7 +159,7 @@ final class GoalMarkdown {
     }
 
     private static String notUsed(NotUsed one) {
-        return Counted.of(one.tries(), "try") + " " + one.words();
+        return Counted.of(one.tries(), "try") + ": " + one.words();
     }
 
     private void howMeasured(GoalPart part) {
@@ -163,7 +172,6 @@ final class GoalMarkdown {
         page.bullet("How it is taken", words.taken());
         page.bullet("Where tries count", words.places());
         page.bullet("What a session is worth", words.valued());
-        page.bullet("Criterion", words.criterion());
         MethodLine.sentences(part, method).forEach(page::bullet);
     }
 }

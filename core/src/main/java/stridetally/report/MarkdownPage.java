@@ -32,7 +32,7 @@ final class MarkdownPage {
 
     void paragraph(String label, String text) {
         block();
-        write("**" + MarkdownText.escape(label) + "** " + MarkdownText.escape(text) + "\n");
+        write("**" + MarkdownText.escape(label) + "** " + within(text) + "\n");
     }
 
     void bullet(String text) {
@@ -42,13 +42,13 @@ final class MarkdownPage {
 
     void bullet(String label, String text) {
         item();
-        write("- **" + MarkdownText.escape(label) + ":** " + MarkdownText.escape(text) + "\n");
+        write("- **" + MarkdownText.escape(label) + ":** " + within(text) + "\n");
     }
 
     /** A bullet that a person completes by hand. */
     void fillIn(String label, String text) {
         item();
-        write("- **" + MarkdownText.escape(label) + ":** " + MarkdownText.escape(text) + " " + FILL + "\n");
+        write("- **" + MarkdownText.escape(label) + ":** " + within(text) + " " + FILL + "\n");
     }
 
     void signature() {
@@ -67,6 +67,12 @@ final class MarkdownPage {
     void fence(List<String> lines) {
         block();
         write("```text\n" + String.join("\n", lines) + "\n```\n");
+    }
+
+    /** Words behind a label: what only acts at the start of a line needs no escape there. */
+    private static String within(String text) {
+        String before = "x ";
+        return MarkdownText.escape(before + text).substring(before.length());
     }
 
     private void block() {

@@ -3,6 +3,7 @@ package stridetally.report;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import stridetally.forecast.SideReview;
 import stridetally.model.Thresholds;
 
 /** Which statistic, of how many sessions, at which level, with which settings: so that every figure can be traced. */
@@ -15,20 +16,25 @@ final class MethodLine {
         sentences.add(
                 "Period figures: median, lowest and highest of the session values; sessions up to the baseline date are"
                         + " the baseline's and are left out.");
-        for (SidePart side : part.sides()) {
-            String of = side.review().side().word().isEmpty()
-                    ? ""
-                    : " (" + side.review().side().word() + ")";
-            sentences.add(
-                    "Lines" + of + ": n = " + Counted.of(side.review().trend().sessions(), "session")
-                            + " with a value, on real days. Own line: ordinary least squares (ols), 95 % interval by Student's t."
-                            + " Robust line: median of the slopes between all pairs (theil-sen), Sen's 95 % interval.");
-            sentences.addAll(side.review().trend().reasons().stream()
-                    .map(reason -> "To be read with care" + of + ": " + reason + ".")
-                    .toList());
-        }
+        part.sides().forEach(side -> sentences.addAll(lines(side.review())));
         sentences.add("Forecast: method " + method.forecast() + ", 80 % range of the line on the due date.");
         sentences.add(judgement(method));
+        return sentences;
+    }
+
+    private static List<String> lines(SideReview side) {
+        String of = side.side().word().isEmpty() ? "" : " (" + side.side().word() + ")";
+        int n = side.trend().sessions();
+        List<String> sentences = new ArrayList<>();
+        if (n > 1) {
+            sentences.add("Lines" + of + ": n = " + Counted.of(n, "session")
+                    + " with a value, on real days. Own line: ordinary"
+                    + " least squares (ols), 95 % interval by Student's t. Robust line: median of the slopes between all"
+                    + " pairs (theil-sen), Sen's 95 % interval.");
+        }
+        side.trend()
+                .reasons()
+                .forEach(reason -> sentences.add("Missing or to be read with care" + of + ": " + reason + "."));
         return sentences;
     }
 

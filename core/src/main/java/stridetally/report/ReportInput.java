@@ -1,15 +1,21 @@
 package stridetally.report;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import stridetally.forecast.CaseloadReview;
 import stridetally.forecast.GoalReview;
+import stridetally.measures.Measure;
 import stridetally.model.Caseload;
 import stridetally.model.DateRange;
 import stridetally.model.GoalId;
+import stridetally.model.MeasureId;
 import stridetally.model.Student;
 import stridetally.model.StudentCode;
+import stridetally.scoring.GoalScorer;
+import stridetally.scoring.SessionIndex;
 import stridetally.stats.Estimate;
 
 /**
@@ -52,6 +58,24 @@ public record ReportInput(
 
         /** Two dates. */
         record Dates(DateRange days) implements PeriodChoice {}
+    }
+
+    /**
+     * The same with the evidence of every goal of the review.
+     *
+     * @param scorer that made the scores of the review
+     * @param index of the same tries
+     * @param measures the catalogue
+     */
+    public ReportInput gather(GoalScorer scorer, SessionIndex index, Function<MeasureId, Optional<Measure>> measures) {
+        Map<GoalId, GoalEvidence> gathered = new HashMap<>();
+        for (GoalReview goal : review.goals()) {
+            Optional<ReportWindow> window = window(goal.goal().student()).value();
+            gathered.put(
+                    goal.goal().id(), GoalEvidence.gather(scorer, index, goal.score(), window, caseload, measures));
+        }
+        return new ReportInput(
+                caseload, review, gathered, period, stamp, setAside, ahead, forecastMethod, error, names);
     }
 
     /** The period of a student, or that the student's school has none of this name. */

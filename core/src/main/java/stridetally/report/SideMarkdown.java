@@ -52,7 +52,7 @@ final class SideMarkdown {
                 baseline(),
                 this::median,
                 part.words().target()));
-        rows.add(row(side, "lowest to highest", said(goal.baselineHow()), this::range, ""));
+        rows.add(row(side, "lowest to highest", "", this::range, ""));
         rows.add(row(side, "sessions with a value", "", one -> one.withValue() + " of " + one.sessions(), ""));
         rows.add(row(side, "tries that count", "", one -> one.counted() + " of " + one.recorded(), ""));
         rows.add(row(side, "tries at permitted help", "", SideMarkdown::permitted, ""));
@@ -66,11 +66,11 @@ final class SideMarkdown {
     }
 
     private String baseline() {
-        return part.goal().baseline().map(amount -> unit.text(amount.value())).orElse("not written");
-    }
-
-    private static String said(String how) {
-        return how.isBlank() ? "how is not written" : how;
+        String how = part.goal().baselineHow();
+        return part.goal()
+                .baseline()
+                .map(amount -> unit.text(amount.value()) + (how.isBlank() ? " (how is not written)" : " (" + how + ")"))
+                .orElse("not written");
     }
 
     private List<Cell> row(
@@ -97,7 +97,9 @@ final class SideMarkdown {
         if (figures.withValue() == 0) {
             return "none";
         }
-        return end(figures.low()) + " to " + end(figures.high());
+        String low = end(figures.low());
+        String high = end(figures.high());
+        return low.equals(high) ? low : low + " to " + high;
     }
 
     private String end(Estimate<Measured> end) {
@@ -118,7 +120,6 @@ final class SideMarkdown {
 
     private void criterion(SidePart side) {
         CriterionState state = side.criterion();
-        page.bullet("Criterion", part.words().criterion());
         String needed = state.needed().isPresent() ? " of the " + state.needed().getAsInt() + " asked for" : "";
         page.bullet("In a row now", Counted.of(state.streak(), "session") + needed);
         page.bullet(
@@ -130,7 +131,9 @@ final class SideMarkdown {
                                 state.last().stream().map(SideMarkdown::answer).toList()));
         page.bullet(
                 "Target first reached",
-                state.targetReachedOn().map(day -> "on " + day).orElse("not yet"));
+                state.targetReachedOn()
+                        .map(day -> "on " + day)
+                        .orElse(part.goal().target().isPresent() ? "not yet" : "the goal has no target"));
         part.review().score().metOn().ifPresent(day -> page.bullet("Criterion first satisfied", "on " + day + since()));
     }
 
@@ -154,7 +157,7 @@ final class SideMarkdown {
         for (BenchmarkLine step : side.benchmarks()) {
             String latest = step.latest().map(this::on).orElse("no session with a value up to then");
             page.bullet(
-                    "Step by " + step.by(),
+                    "Short-term step by " + step.by(),
                     unit.text(step.value()) + ": " + step.standing().word() + "; " + latest);
         }
     }

@@ -71,7 +71,7 @@ public final class TeamMarkdown {
                 "Days",
                 services.days().get().first() + " to " + services.days().get().last());
         page.bullet("Planned", minutes(services.planned()));
-        services.plans().forEach(plan -> page.bullet(plan(plan)));
+        services.plans().forEach(plan -> page.bullet("Plan", plan(plan)));
         page.bullet("Given", given(services));
         if (services.missed().isEmpty()) {
             page.bullet("Missed", "no missed visit is on file");
@@ -89,7 +89,7 @@ public final class TeamMarkdown {
 
     private static String plan(ServiceReport.Planned plan) {
         String kind = plan.kind().isBlank() ? "" : " (" + plan.kind() + ")";
-        return plan.minutes() + " minutes per " + plan.per() + kind + " over "
+        return Counted.of(plan.minutes(), "minute") + " per " + plan.per() + kind + " over "
                 + Counted.of(plan.schoolDays(), "school day") + ": " + minutes(plan.inPeriod());
     }
 

@@ -8,6 +8,7 @@ import stridetally.forecast.GoalReview;
 import stridetally.model.Student;
 import stridetally.model.StudentCode;
 import stridetally.model.Thresholds;
+import stridetally.model.WordScale;
 import stridetally.stats.Estimate;
 
 /**
@@ -43,8 +44,20 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
         }
     }
 
-    /** How the figures were made. */
-    public record Method(String forecast, Thresholds thresholds) {}
+    /**
+     * How the figures were made.
+     *
+     * @param forecast id of the way of forecasting
+     * @param help the scale of help words
+     */
+    public record Method(String forecast, Thresholds thresholds, WordScale help) {
+        static Method of(ReportInput input) {
+            return new Method(
+                    input.forecastMethod(),
+                    input.caseload().settings().thresholds(),
+                    input.caseload().settings().help());
+        }
+    }
 
     /** The document of a student, or why there is none. */
     public static Estimate<TeamReport> of(ReportInput input, StudentCode code) {
@@ -82,6 +95,6 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
                 head,
                 ServiceReport.of(input.caseload(), code, window),
                 goals.stream().map(goal -> GoalPart.of(input, goal, window)).toList(),
-                new Method(input.forecastMethod(), input.caseload().settings().thresholds()));
+                Method.of(input));
     }
 }

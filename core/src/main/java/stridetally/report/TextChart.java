@@ -144,6 +144,9 @@ public record TextChart(List<String> lines) {
             List<String> parts = new ArrayList<>();
             baseline.ifPresent(value -> parts.add("B baseline " + unit.number(value)));
             target.ifPresent(value -> parts.add("T target " + unit.number(value)));
+            if (baseline.isPresent() && target.isPresent() && header().indexOf('=') >= 0) {
+                parts.add("= B and T");
+            }
             add(parts, 'o', "o session");
             add(parts, '+', "+ aim line");
             add(parts, '*', "* both");

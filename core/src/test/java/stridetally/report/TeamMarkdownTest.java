@@ -1,0 +1,97 @@
+package stridetally.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stridetally.model.GoalId;
+import stridetally.model.GoalSide;
+import stridetally.model.Remark;
+import stridetally.model.Side;
+import stridetally.model.TrialPlace;
+import stridetally.model.Use;
+
+/** The team's page as a whole. The golden pages hold wording and order; numbers are checked where they are computed. */
+class TeamMarkdownTest {
+
+    @Test
+    void aRichGoalReadsAsItShould() throws IOException {
+        assertEquals(golden("team-rich.md"), page(MadeCaseload.rich()));
+    }
+
+    @Test
+    void aPoorGoalSaysWhatIsMissing() throws IOException {
+        assertEquals(golden("team-poor.md"), page(MadeCaseload.poor()));
+    }
+
+    @Test
+    void theTherapistsOwnWordIsTheDecisionAndTheComputedOneStandsBeside() {
+        MadeCaseload made = MadeCaseload.rich();
+        made.remarks.clear();
+        made.remarks.add(new Remark(
+                new GoalId("G-1"), "winter", "en", "", "", Optional.of("off course"), "The times alone hide it."));
+        String page = page(made);
+        int decision = page.indexOf("- **Decision of the therapist:** off course\n");
+        int computed = page.indexOf("- **Computed beside it:** on course\n");
+        assertTrue(decision > 0 && computed > decision);
+        assertTrue(page.contains("- **The therapist's reason:** The times alone hide it.\n"));
+        assertTrue(page.contains("- **At school:** not written yet: ______\n"));
+    }
+
+    @Test
+    void aRemarkOfAnotherPeriodIsNotPrinted() {
+        MadeCaseload made = MadeCaseload.rich();
+        made.period = new ReportInput.PeriodChoice.Named("autumn");
+        assertTrue(!page(made).contains("Decision of the therapist"));
+    }
+
+    @Test
+    void bothSidesOfAGoalHaveTheirPart() {
+        MadeCaseload made = new MadeCaseload();
+        MadeCaseload.Draft draft = new MadeCaseload.Draft();
+        draft.measure = MadeCaseload.STANCE;
+        draft.side = GoalSide.EACH;
+        made.goals.add(draft.goal());
+        made.tries(MadeCaseload.STANCE, Side.LEFT, TrialPlace.SCHOOL, Use.PROBE, "2026-12-01", "supervision", "5.2 6");
+        made.tries(MadeCaseload.STANCE, Side.RIGHT, TrialPlace.SCHOOL, Use.PROBE, "2026-12-01", "supervision", "7 8.4");
+        String page = page(made);
+        assertTrue(page.contains("### From the start to now, left side\n"));
+        assertTrue(page.contains("### From the start to now, right side\n"));
+        // Means of the two tries: (5.2 + 6) / 2 and (7 + 8.4) / 2.
+        assertTrue(page.contains("- **Latest:** 5.6 s on 2026-12-01\n"));
+        assertTrue(page.contains("- **Latest:** 7.7 s on 2026-12-01\n"));
+    }
+
+    @Test
+    void aMeasureOutsideTheCatalogueIsSaid() {
+        MadeCaseload made = new MadeCaseload();
+        MadeCaseload.Draft draft = new MadeCaseload.Draft();
+        draft.measure = MadeCaseload.measure(
+                "unheard-of",
+                stridetally.units.Unit.COUNT,
+                stridetally.measures.MeasureKind.COUNT,
+                stridetally.model.Direction.HIGHER,
+                0,
+                stridetally.measures.Sidedness.NONE);
+        made.goals.add(draft.goal());
+        assertTrue(page(made).contains("the measure unheard-of is not in the catalogue"));
+    }
+
+    static String page(MadeCaseload made) {
+        StringBuilder out = new StringBuilder();
+        TeamMarkdown.write(made.team(), out);
+        return out.toString();
+    }
+
+    private static String golden(String name) throws IOException {
+        try (InputStream in =
+                Objects.requireNonNull(TeamMarkdownTest.class.getResourceAsStream("/report/" + name), name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
