@@ -46,13 +46,11 @@ public record GoalEvidence(HelpByUse help, List<Session> home, List<GoalGap> gap
      * Gathers it.
      *
      * @param scorer up to the day of the report
-     * @param index of the same tries
      * @param window empty when the student's school has no such period; then nothing of a period is known
      * @param measures the catalogue
      */
     public static GoalEvidence gather(
             GoalScorer scorer,
-            SessionIndex index,
             GoalScore score,
             Optional<ReportWindow> window,
             Caseload caseload,
@@ -66,7 +64,9 @@ public record GoalEvidence(HelpByUse help, List<Session> home, List<GoalGap> gap
                 help(scorer, goal, Use.PROBE, before),
                 help(scorer, goal, Use.PRACTICE, before));
         return new GoalEvidence(
-                help, home(index, score, now, caseload), GoalGaps.of(goal, caseload, measures, score.highestCap()));
+                help,
+                home(scorer.index(), score, now, caseload),
+                GoalGaps.of(goal, caseload, measures, score.highestCap()));
     }
 
     private static HelpCounts help(GoalScorer scorer, Goal goal, Use use, Optional<DateRange> days) {

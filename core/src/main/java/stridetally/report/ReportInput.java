@@ -15,7 +15,6 @@ import stridetally.model.MeasureId;
 import stridetally.model.Student;
 import stridetally.model.StudentCode;
 import stridetally.scoring.GoalScorer;
-import stridetally.scoring.SessionIndex;
 import stridetally.stats.Estimate;
 
 /**
@@ -64,15 +63,13 @@ public record ReportInput(
      * The same with the evidence of every goal of the review.
      *
      * @param scorer that made the scores of the review
-     * @param index of the same tries
      * @param measures the catalogue
      */
-    public ReportInput gather(GoalScorer scorer, SessionIndex index, Function<MeasureId, Optional<Measure>> measures) {
+    public ReportInput gather(GoalScorer scorer, Function<MeasureId, Optional<Measure>> measures) {
         Map<GoalId, GoalEvidence> gathered = new HashMap<>();
         for (GoalReview goal : review.goals()) {
             Optional<ReportWindow> window = window(goal.goal().student()).value();
-            gathered.put(
-                    goal.goal().id(), GoalEvidence.gather(scorer, index, goal.score(), window, caseload, measures));
+            gathered.put(goal.goal().id(), GoalEvidence.gather(scorer, goal.score(), window, caseload, measures));
         }
         return new ReportInput(
                 caseload, review, gathered, period, stamp, setAside, ahead, forecastMethod, error, names);

@@ -61,7 +61,7 @@ public final class ReportJson {
                 head.setAside(),
                 row -> page.object(() -> {
                     page.text("at", row.at());
-                    page.text("code", row.code().name());
+                    page.texts("codes", row.codes().stream().map(Enum::name).toList());
                 }));
         page.whole("tries_ahead", head.ahead());
     }

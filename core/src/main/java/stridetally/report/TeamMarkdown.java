@@ -3,6 +3,7 @@ package stridetally.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import stridetally.model.Student;
+import stridetally.problem.ProblemCode;
 import stridetally.stats.Estimate;
 import stridetally.table.Cell;
 
@@ -58,7 +59,10 @@ public final class TeamMarkdown {
 
     private static String setAside(List<SetAsideRow> rows) {
         return Counted.of(rows.size(), "row") + " of this student set aside and in no figure: "
-                + rows.stream().map(row -> row.at() + " " + row.code()).collect(Collectors.joining(", "));
+                + rows.stream()
+                        .map(row -> row.at() + " "
+                                + row.codes().stream().map(ProblemCode::name).collect(Collectors.joining(" ")))
+                        .collect(Collectors.joining(", "));
     }
 
     private void services(ServiceReport services) {

@@ -220,7 +220,8 @@ final class MadeCaseload {
     }
 
     Caseload caseload() {
-        return new Caseload(settings(), students, goals, benchmarks, changes, services, visits, List.of(), remarks);
+        return new Caseload(
+                settings(), students, goals, benchmarks, List.of(), changes, services, visits, List.of(), remarks);
     }
 
     static Optional<Measure> catalogue(MeasureId id) {
@@ -247,7 +248,7 @@ final class MadeCaseload {
                 "own-line",
                 MeasurementError.NOT_COMPUTED,
                 names);
-        return bare.gather(scorer, table.index(), MadeCaseload::catalogue);
+        return bare.gather(scorer, MadeCaseload::catalogue);
     }
 
     TeamReport team() {
@@ -281,7 +282,7 @@ final class MadeCaseload {
                 "Add a turn at the end of the line.",
                 Optional.of("on course"),
                 ""));
-        made.setAside.add(new SetAsideRow(STUDENT, "0003:14", ProblemCode.DATE_UNREADABLE));
+        made.setAside.add(new SetAsideRow(STUDENT, "0003:14", List.of(ProblemCode.DATE_UNREADABLE)));
         made.ahead.put(STUDENT, 1);
         for (String session : List.of(
                 "2026-09-29 4 5 4",

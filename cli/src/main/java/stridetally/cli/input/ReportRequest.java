@@ -3,28 +3,22 @@ package stridetally.cli.input;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stridetally.logbook.Entry;
 import stridetally.logbook.SetAsideRecord;
 import stridetally.model.DateRange;
-import stridetally.model.GoalId;
 import stridetally.model.Period;
 import stridetally.model.Settings;
-import stridetally.model.Student;
 import stridetally.model.StudentCode;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.Spelling;
-import stridetally.report.GoalEvidence;
 import stridetally.report.MeasurementError;
 import stridetally.report.ReportInput;
-import stridetally.report.ReportPeriod;
-import stridetally.report.ReportWindow;
 import stridetally.report.SetAsideRow;
-import stridetally.scoring.GoalScore;
 
 /** Gathers what the documents of one run are made of. */
 public final class ReportRequest {
@@ -65,10 +59,10 @@ public final class ReportRequest {
 
     /** Everything of the caseload, with names only when they are given. */
     public static ReportInput of(ScoredLogbook book, ReportInput.PeriodChoice period, Map<StudentCode, String> names) {
-        return new ReportInput(
+        ReportInput bare = new ReportInput(
                 book.open().caseload(),
                 book.review(),
-                evidence(book, period),
+                Map.of(),
                 period,
                 new ReportInput.Stamp(book.open().caseload().settings().id(), lastEntry(book)),
                 setAside(book),
@@ -76,6 +70,7 @@ public final class ReportRequest {
                 ScoredLogbook.FORECAST,
                 MeasurementError.NOT_COMPUTED,
                 names);
+        return bare.gather(book.scorer(), ScoredLogbook.measures(book.open()));
     }
 
     /** The number of the last entry that was read. */
@@ -86,44 +81,16 @@ public final class ReportRequest {
                 .orElse(0);
     }
 
-    private static Map<GoalId, GoalEvidence> evidence(ScoredLogbook book, ReportInput.PeriodChoice period) {
-        Map<GoalId, GoalEvidence> evidence = new LinkedHashMap<>();
-        Settings settings = book.open().caseload().settings();
-        for (GoalScore score : book.scores()) {
-            String school = book.open()
-                    .caseload()
-                    .student(score.goal().student())
-                    .map(Student::school)
-                    .orElse("");
-            Optional<ReportPeriod> days = days(period, settings, school);
-            ReportWindow window = new ReportWindow(
-                    days.orElse(new ReportPeriod("", new DateRange(book.asOf(), book.asOf()), Optional.empty())),
-                    book.asOf());
-            evidence.put(
-                    score.goal().id(),
-                    GoalEvidence.gather(
-                            book.scorer(), score, window, book.open().caseload(), ScoredLogbook.measures(book.open())));
-        }
-        return evidence;
-    }
-
-    private static Optional<ReportPeriod> days(ReportInput.PeriodChoice period, Settings settings, String school) {
-        if (period instanceof ReportInput.PeriodChoice.Dates dates) {
-            return Optional.of(ReportPeriod.between(dates.days(), settings, school));
-        }
-        String name = period instanceof ReportInput.PeriodChoice.Named named ? named.name() : "";
-        return ReportPeriod.named(name, settings, school);
-    }
-
     private static List<SetAsideRow> setAside(ScoredLogbook book) {
         List<SetAsideRow> rows = new ArrayList<>();
         for (SetAsideRecord record : book.open().book().openSetAside()) {
             String student = record.row().student();
-            for (String code : record.row().codes().split(" ", -1)) {
-                if (!student.isBlank() && !code.isBlank()) {
-                    rows.add(new SetAsideRow(
-                            new StudentCode(student), record.row().at(), ProblemCode.valueOf(code)));
-                }
+            List<ProblemCode> codes = Stream.of(record.row().codes().split(" ", -1))
+                    .filter(code -> !code.isBlank())
+                    .map(ProblemCode::valueOf)
+                    .toList();
+            if (!student.isBlank()) {
+                rows.add(new SetAsideRow(new StudentCode(student), record.row().at(), codes));
             }
         }
         return rows;
