@@ -9,8 +9,9 @@ import stridetally.units.Amount;
 
 /**
  * Goal attainment scaling over the goals of one student: T = 50 + 10 sum(w x) / sqrt((1 - rho) sum(w^2) + rho (sum w)^2),
- * with x the level (-2 to +2), w the weight, rho the assumed correlation of goals. A convention, not a percentile. Source:
- * Kiresuk and Sherman 1968; the formula as corrected in Turner-Stokes 2009, Clin Rehabil 23:362-370.
+ * with x the level (-2 to +2), w the weight, rho the assumed correlation of goals. A convention, not a percentile.
+ *
+ * @source kiresuk-sherman1968 the formula, as corrected in Turner-Stokes 2009
  */
 public sealed interface AttainmentScore {
 

@@ -9,6 +9,8 @@ import stridetally.cli.files.StandardInput;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.ingest.ByteSource;
+import stridetally.problem.RowProblem;
+import stridetally.problem.Severity;
 
 /** Opens what a command works on, and says what the person must know of it. */
 public final class Sources {
@@ -21,7 +23,7 @@ public final class Sources {
     /** A logbook, every goal scored and judged. */
     public ScoredLogbook logbook(Path folder, Optional<LocalDate> known, LocalDate asOf) {
         OpenLogbook open = OpenLogbook.at(folder, known);
-        open.problems().forEach(problem -> console.warn(problem.sentence()));
+        open.problems().forEach(this::tell);
         ScoredLogbook scored = ScoredLogbook.of(open, asOf);
         if (scored.aheadCount() > 0) {
             console.note(tries(scored.aheadCount()) + " after " + asOf + " left out");
@@ -48,6 +50,15 @@ public final class Sources {
             console.note(tries(log.ahead()) + " after " + asOf + " left out");
         }
         return log;
+    }
+
+    /** A row that cannot be read must be known; what is only doubtful can be hushed. */
+    private void tell(RowProblem problem) {
+        if (problem.severity() == Severity.SET_ASIDE) {
+            console.warn(problem.sentence());
+        } else {
+            console.note(problem.sentence());
+        }
     }
 
     private static String tries(long count) {
