@@ -1,15 +1,19 @@
 package stridetally.table;
 
+import java.util.regex.Pattern;
+
 /** Makes words from outside stand as they are in Markdown: no table cell, heading, list, link or tag comes of them. */
 public final class MarkdownText {
     private static final String ALWAYS = "\\|`*<&[]";
     private static final String AT_START = "#>-+=~";
 
+    private static final Pattern LINE_BREAK = Pattern.compile("\\R");
+
     private MarkdownText() {}
 
     /** The words on one line, with every mark that Markdown would act on escaped. */
     public static String escape(String text) {
-        String line = text.replaceAll("\\R", " ").strip();
+        String line = LINE_BREAK.matcher(text).replaceAll(" ").strip();
         StringBuilder escaped = new StringBuilder(line.length() + 8);
         for (int place = 0; place < line.length(); place++) {
             char one = line.charAt(place);
@@ -22,6 +26,9 @@ public final class MarkdownText {
     }
 
     private static boolean acts(String line, int place, char one) {
+        if (Character.isLetterOrDigit(one) || one == ' ') {
+            return false;
+        }
         if (ALWAYS.indexOf(one) >= 0 || (place == 0 && AT_START.indexOf(one) >= 0)) {
             return true;
         }

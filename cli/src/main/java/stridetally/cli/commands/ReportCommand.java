@@ -76,7 +76,7 @@ public final class ReportCommand implements Callable<Integer> {
         LocalDate day = asOf.typed()
                 .or(() -> ReportRequest.lastDay(book.settings(), period))
                 .orElseGet(() -> asOf.day(console.clock()));
-        ScoredLogbook scored = new Sources(console).logbook(logbook, Optional.ofNullable(known), day);
+        ScoredLogbook scored = new Sources(console).logbook(book, logbook, day);
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
         ReportInput input = ReportRequest.of(scored, period, names);
         Format format = output.format(Format.MARKDOWN);

@@ -9,6 +9,7 @@ import stridetally.cli.files.StandardInput;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.ingest.ByteSource;
+import stridetally.logbook.Logbook;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
 
@@ -22,7 +23,12 @@ public final class Sources {
 
     /** A logbook, every goal scored and judged. */
     public ScoredLogbook logbook(Path folder, Optional<LocalDate> known, LocalDate asOf) {
-        OpenLogbook open = OpenLogbook.at(folder, known);
+        return logbook(Logbook.open(folder, known), folder, asOf);
+    }
+
+    /** A logbook that is open already, every goal scored and judged. */
+    public ScoredLogbook logbook(Logbook book, Path folder, LocalDate asOf) {
+        OpenLogbook open = OpenLogbook.of(book);
         open.problems().forEach(this::tell);
         ScoredLogbook scored = ScoredLogbook.of(open, asOf);
         if (scored.aheadCount() > 0) {
