@@ -48,7 +48,9 @@ public final class CaseloadMarkdown {
                         + report.stamp().lastEntry());
         page.bullet("Goals", Counted.of(report.rows().size(), "goal") + counts());
         if (report.setAside() > 0) {
-            page.bullet("Rows not taken", Counted.of(report.setAside(), "row") + " set aside and in no figure");
+            page.bullet(
+                    "Rows not taken",
+                    Counted.of(report.setAside(), "row") + " with a student's code set aside and in no figure");
         }
         page.table(HEADINGS, report.rows().stream().map(this::row).toList());
         quiet();

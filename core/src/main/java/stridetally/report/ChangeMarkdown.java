@@ -36,7 +36,9 @@ final class ChangeMarkdown {
         page.bullet(
                 "Latest", trend.latest().map(this::latest).orElse("no session with a value after the baseline date"));
         page.bullet("Change since the baseline", said(side.change().map(this::change)));
-        page.bullet("Share of the way to the target", said(side.shareOfWay().map(ChanceWords::wholePercent)));
+        if (part.goal().aim() == GoalAim.REACH) {
+            page.bullet("Share of the way to the target", said(side.shareOfWay().map(ChanceWords::wholePercent)));
+        }
         page.bullet(
                 "Beyond the measure's own wavering (error of measurement)",
                 side.beyondError().answer().word() + " (" + side.beyondError().reason() + ")");
@@ -96,6 +98,10 @@ final class ChangeMarkdown {
     }
 
     private void aim() {
+        if (part.goal().aim() == GoalAim.KEEP) {
+            page.bullet("Aim line", "none: the target is to be held, not reached");
+            return;
+        }
         if (!trend.neededPerWeek().isEstimated()) {
             page.bullet(
                     "Aim line and needed per week",

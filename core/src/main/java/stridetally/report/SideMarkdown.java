@@ -120,7 +120,9 @@ final class SideMarkdown {
 
     private void criterion(SidePart side) {
         CriterionState state = side.criterion();
-        String needed = state.needed().isPresent() ? " of the " + state.needed().getAsInt() + " asked for" : "";
+        String needed = state.needed().isPresent()
+                ? "; the criterion asks for " + state.needed().getAsInt()
+                : "";
         page.bullet("In a row now", Counted.of(state.streak(), "session") + needed);
         page.bullet(
                 "Latest sessions against it",

@@ -7,9 +7,11 @@ import stridetally.forecast.SideReview;
 import stridetally.model.Benchmark;
 import stridetally.model.Change;
 import stridetally.model.Goal;
+import stridetally.model.GoalAim;
 import stridetally.model.SchoolBreak;
 import stridetally.scoring.Session;
 import stridetally.stats.Estimate;
+import stridetally.trend.AimLine;
 import stridetally.trend.SeriesWindow;
 
 /**
@@ -67,7 +69,14 @@ public record SidePart(
                         side.trend().series().points(),
                         goal.score().measure().flatMap(measure -> measure.better()),
                         window.asOf()),
-                TextChart.of(goal.goal(), sessions, side.trend().aim(), unit, beside));
+                TextChart.of(goal.goal(), sessions, aim(goal.goal(), side), unit, beside));
+    }
+
+    /** A target that is to be held asks for no change, so there is no line towards it. */
+    private static AimLine aim(Goal goal, SideReview side) {
+        return goal.aim() == GoalAim.KEEP
+                ? new AimLine.Undefined("the target is to be held")
+                : side.trend().aim();
     }
 
     private static Estimate<Measured> change(Goal goal, SideReview side) {

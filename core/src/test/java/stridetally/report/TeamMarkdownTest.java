@@ -1,6 +1,7 @@
 package stridetally.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stridetally.model.GoalAim;
 import stridetally.model.GoalId;
 import stridetally.model.GoalSide;
 import stridetally.model.Remark;
@@ -47,7 +49,7 @@ class TeamMarkdownTest {
     void aRemarkOfAnotherPeriodIsNotPrinted() {
         MadeCaseload made = MadeCaseload.rich();
         made.period = new ReportInput.PeriodChoice.Named("autumn");
-        assertTrue(!page(made).contains("Decision of the therapist"));
+        assertFalse(page(made).contains("Decision of the therapist"));
     }
 
     @Test
@@ -65,6 +67,20 @@ class TeamMarkdownTest {
         // Means of the two tries: (5.2 + 6) / 2 and (7 + 8.4) / 2.
         assertTrue(page.contains("- **Latest:** 5.6 s on 2026-12-01\n"));
         assertTrue(page.contains("- **Latest:** 7.7 s on 2026-12-01\n"));
+    }
+
+    @Test
+    void aTargetToBeHeldHasNoLineTowardsIt() {
+        MadeCaseload made = MadeCaseload.rich();
+        MadeCaseload.Draft draft = new MadeCaseload.Draft();
+        draft.aim = GoalAim.KEEP;
+        made.goals.set(0, draft.goal());
+        String page = page(made);
+        assertTrue(page.contains("- **Aim line:** none: the target is to be held, not reached\n"));
+        assertFalse(page.contains("Needed per week"));
+        assertFalse(page.contains("Share of the way"));
+        assertFalse(page.contains("+ aim line"));
+        assertTrue(page.contains("- **Chance that the target is still held on 2027-06-04:**"));
     }
 
     @Test
