@@ -39,6 +39,9 @@ final class DayText {
     /** Two-digit years are of this century; our choice, told with a note. */
     private static final int CENTURY = 2000;
 
+    /** No log is older; a year before it is a slip such as 0206 for 2026. Ours. */
+    private static final int FIRST_YEAR = 1900;
+
     /** What a cell gave: a day, or why not. */
     record Outcome(Optional<LocalDate> day, Optional<ProblemCode> problem, String expected, String mend) {
         static Outcome day(LocalDate day) {
@@ -85,7 +88,7 @@ final class DayText {
     /** What one cell proves of the order of its column; {@code UNPROVEN} when it proves nothing. */
     static DateOrder proves(String written) {
         Matcher numbers = NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
-        if (!numbers.matches()) {
+        if (!numbers.matches() || yearMayStandFirst(numbers)) {
             return DateOrder.UNPROVEN;
         }
         int first = number(numbers, 1);
@@ -102,7 +105,7 @@ final class DayText {
     /** Whether the cell cannot be read without knowing the order. */
     static boolean needsOrder(String written) {
         Matcher numbers = NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
-        return numbers.matches() && !numbers.group(1).equals(numbers.group(2));
+        return numbers.matches() && (yearMayStandFirst(numbers) || bothCouldBeMonths(numbers));
     }
 
     /** Whether the year was written with two digits. */
@@ -111,9 +114,20 @@ final class DayText {
         return !ISO.matcher(cell).matches() && cell.matches(".*[^0-9][0-9]{2}$");
     }
 
+    /** {@code 26-10-05}: an ISO date may have lost the century of its year. */
+    private static boolean yearMayStandFirst(Matcher numbers) {
+        return numbers.group(3).length() == 2 && numbers.group().indexOf('-') > 0;
+    }
+
+    /** Of two equal numbers, and of a number over 12 or zero, the order does not matter or is plain. */
+    private static boolean bothCouldBeMonths(Matcher numbers) {
+        int first = number(numbers, 1);
+        int second = number(numbers, 2);
+        return first != second && first >= 1 && first <= 12 && second >= 1 && second <= 12;
+    }
+
     private static Outcome ordered(Matcher numbers, DateOrder order) {
-        boolean same = numbers.group(1).equals(numbers.group(2));
-        if (order == DateOrder.UNPROVEN && !same) {
+        if (order == DateOrder.UNPROVEN && (yearMayStandFirst(numbers) || bothCouldBeMonths(numbers))) {
             return Outcome.none(
                     ProblemCode.DATE_UNREADABLE,
                     "a date whose order is certain",
@@ -140,6 +154,10 @@ final class DayText {
     }
 
     private static Outcome day(int year, int month, int day, String yearWritten) {
+        if (year < FIRST_YEAR) {
+            return Outcome.none(
+                    ProblemCode.DATE_IMPOSSIBLE, "a year from " + FIRST_YEAR + " on", "correct the year of the cell");
+        }
         try {
             return Outcome.day(LocalDate.of(year, month, day));
         } catch (DateTimeException notADay) {

@@ -36,6 +36,9 @@ import stridetally.units.ValueWords;
  * that is wrong with it at once. Nothing is filled in silently: what a blank cell was read as is told as a note.
  */
 public final class TrialChecker {
+    /** A longer cell is not repeated in a message: it may be free text that slid into the wrong column. Ours. */
+    private static final int LONGEST_SHOWN = 24;
+
     private final LogRules rules;
     private final TrialLayout layout;
     private final String file;
@@ -93,6 +96,7 @@ public final class TrialChecker {
         private final long line;
         private final List<RowProblem> problems = new ArrayList<>();
         private boolean sideNotUsed;
+        private boolean helpDeclared;
 
         Row(List<String> cells, long line) {
             this.cells = cells;
@@ -109,7 +113,8 @@ public final class TrialChecker {
 
         void tell(TrialColumn column, ProblemCode code, String found, String expected, String mend) {
             At at = new At(file, line, layout.column(column), layout.heading(column));
-            problems.add(new RowProblem(code, at, found, expected, mend));
+            boolean shown = found.length() <= LONGEST_SHOWN && found.indexOf('\n') < 0 && found.indexOf('\r') < 0;
+            problems.add(new RowProblem(code, at, shown ? found : "", expected, mend));
         }
 
         void countCells() {
@@ -300,6 +305,7 @@ public final class TrialChecker {
                         rules.blankHelp()
                                 .map(level -> "read as " + level.word() + ", declared for the form")
                                 .orElse("kept as not recorded"));
+                helpDeclared = rules.blankHelp().isPresent();
                 return rules.blankHelp();
             }
             return level(TrialColumn.HELP, rules.settings().help(), ProblemCode.HELP_UNKNOWN);
@@ -403,7 +409,7 @@ public final class TrialChecker {
             if (sideNotUsed) {
                 written.append(" | side ").append(text(TrialColumn.SIDE));
             }
-            if (text(TrialColumn.HELP).isEmpty() && rules.blankHelp().isPresent()) {
+            if (helpDeclared) {
                 written.append(" | help declared by form");
             }
             return written.toString();

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stridetally.problem.InputRefused;
 import stridetally.problem.Spelling;
+import stridetally.table.FormulaGuard;
 
 /**
  * Which cell of a row is which column of a trial log.
@@ -63,15 +65,43 @@ public record TrialLayout(
                         + "\"; rename one of them and import again");
             }
         }
-        refuseMissing(index, unknown, header, file);
+        String lacks = lacks(header);
+        if (!lacks.isEmpty()) {
+            throw new InputRefused(
+                    file + ":1: " + lacks + ". Add the heading row, or rename the columns, and try again");
+        }
         return new TrialLayout(index, header, unit, unknown);
     }
 
     /** Whether these headings name all that a trial log needs. */
     public static boolean fits(List<String> header) {
-        return REQUIRED.stream()
-                .allMatch(column -> header.stream()
-                        .anyMatch(written -> columnOf(bare(written)).equals(Optional.of(column))));
+        return lacks(header).isEmpty();
+    }
+
+    /** What these headings lack to be those of a trial log, what was expected and what was found; blank when nothing. */
+    public static String lacks(List<String> header) {
+        Set<TrialColumn> there = header.stream()
+                .flatMap(written -> columnOf(bare(written)).stream())
+                .collect(Collectors.toSet());
+        List<String> unknown = header.stream()
+                .filter(written -> columnOf(bare(written)).isEmpty())
+                .toList();
+        List<String> missing = new ArrayList<>();
+        for (TrialColumn column : TrialColumn.values()) {
+            if (REQUIRED.contains(column) && !there.contains(column)) {
+                String near = Spelling.nearest(column.heading(), unknown)
+                        .map(heading -> " (did you mean the column \"" + heading + "\"?)")
+                        .orElse("");
+                missing.add(column.heading() + near);
+            }
+        }
+        String found = there.isEmpty() && header.size() <= 1
+                ? "one column only; is it separated by something other than a comma, semicolon, tab or |?"
+                : header.size() + " columns";
+        return missing.isEmpty()
+                ? ""
+                : "no heading for " + String.join(", ", missing)
+                        + "; expected the first row to name student, date, measure and value; found " + found;
     }
 
     /** A heading without a unit in brackets behind it. */
@@ -85,28 +115,6 @@ public record TrialLayout(
         return columnOf(written.strip()).isPresent();
     }
 
-    private static void refuseMissing(
-            Map<TrialColumn, Integer> index, List<String> unknown, List<String> header, String file) {
-        List<String> missing = new ArrayList<>();
-        for (TrialColumn column : TrialColumn.values()) {
-            if (REQUIRED.contains(column) && !index.containsKey(column)) {
-                String near = Spelling.nearest(column.heading(), unknown)
-                        .map(heading -> " (did you mean the column \"" + heading + "\"?)")
-                        .orElse("");
-                missing.add(column.heading() + near);
-            }
-        }
-        if (missing.isEmpty()) {
-            return;
-        }
-        String found = index.isEmpty() && unknown.size() == header.size() && header.size() <= 1
-                ? "one column only; is it separated by something other than a comma, semicolon, tab or |?"
-                : header.size() + " columns";
-        throw new InputRefused(file + ":1: no heading for " + String.join(", ", missing)
-                + "; expected the first row to name student, date, measure and value; found " + found
-                + ". Add the heading row, or rename the columns, and import again");
-    }
-
     private static Optional<TrialColumn> columnOf(String written) {
         String folded = TrialColumn.fold(written);
         for (TrialColumn column : TrialColumn.values()) {
@@ -117,12 +125,12 @@ public record TrialLayout(
         return Optional.empty();
     }
 
-    /** The text of a column in a row; blank when the column or the cell is not there. */
+    /** The text of a column in a row, without a formula guard; blank when the column or the cell is not there. */
     public String text(List<String> cells, TrialColumn column) {
         Integer position = index.get(column);
         return position == null || position >= cells.size()
                 ? ""
-                : cells.get(position).strip();
+                : FormulaGuard.unguard(cells.get(position)).strip();
     }
 
     /** Position of a column, from 1; 0 when it is not there. */

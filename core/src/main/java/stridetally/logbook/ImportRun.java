@@ -14,7 +14,6 @@ import stridetally.ingest.TrialLog;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.ProblemTally;
-import stridetally.problem.Severity;
 
 /**
  * Brings files into a logbook one after another, each as an entry of its own. Without a writer it is a dry run: all is
@@ -27,6 +26,7 @@ public final class ImportRun {
     private final LogRules rules;
     private final TrialImport.Clash clash;
     private final String label;
+    private int nextEntry;
 
     /**
      * Over one logbook.
@@ -47,6 +47,7 @@ public final class ImportRun {
         this.rules = rules;
         this.clash = clash;
         this.label = label;
+        this.nextEntry = book.entries().stream().mapToInt(Entry::number).max().orElse(0) + 1;
     }
 
     /** One log of trials. */
@@ -55,10 +56,13 @@ public final class ImportRun {
         Optional<EntryDraft> draft = writer.map(one ->
                 one.draft(EntryKind.TRIALS, TrialCells.HEADINGS, log.layout().headings()));
         try {
-            TrialImport.Outcome outcome = new TrialImport(log, knownTrials, clash, Destinations.of(draft)).run();
+            TrialImport.Outcome outcome =
+                    new TrialImport(log, knownTrials, clash, nextEntry, Destinations.of(draft)).run();
             NewEntry facts = new NewEntry(
                     label(text), hash(text), outcome.rows(), outcome.known(), outcome.blank(), outcome.superseded());
             List<String> notes = notes(text, log, outcome);
+            Optional<Integer> entry = commit(draft, facts);
+            count(outcome.taken() + outcome.setAside());
             return new ImportedFile(
                     text.bytes().name(),
                     EntryKind.TRIALS.word(),
@@ -68,7 +72,7 @@ public final class ImportRun {
                     outcome.setAside(),
                     outcome.blank(),
                     LineRange.lines(outcome.superseded()),
-                    commit(draft, facts),
+                    entry,
                     outcome.problems(),
                     notes);
         } finally {
@@ -88,6 +92,9 @@ public final class ImportRun {
             VisitLog.Count count = VisitLog.read(reader, name, visits);
             NewEntry facts =
                     new NewEntry(label(text), hash(text), count.rows(), visits.known(), count.blank(), List.of());
+            Optional<Integer> entry = commit(draft, facts);
+            count(visits.taken() + visits.setAside());
+            visits.remember();
             return new ImportedFile(
                     name,
                     EntryKind.VISITS.word(),
@@ -97,7 +104,7 @@ public final class ImportRun {
                     visits.setAside(),
                     count.blank(),
                     0,
-                    commit(draft, facts),
+                    entry,
                     problems,
                     noted(text));
         } catch (IOException failed) {
@@ -107,33 +114,12 @@ public final class ImportRun {
         }
     }
 
-    /**
-     * A hand-kept table, which replaces the one in the logbook whole; the old one stays under {@code history/}. A row that
-     * cannot be read stays in the table as it was written, is not read until it is mended there, and is told each time.
-     */
-    public ImportedFile kept(KeptKind kind, TextSource text) {
-        String name = text.bytes().name();
-        try (Reader reader = text.open()) {
-            KeptImport table = KeptImport.read(reader, name, kind, rules.settings());
-            ProblemTally problems = new ProblemTally();
-            table.problems().forEach(problems::add);
-            writer.ifPresent(one -> one.replaceFile(kind, table.rows()));
-            long rows = table.rows().size();
-            long unread = table.problems().stream()
-                    .filter(problem -> problem.severity() == Severity.SET_ASIDE)
-                    .map(problem -> problem.at().line())
-                    .distinct()
-                    .count();
-            List<String> notes = new ArrayList<>(noted(text));
-            writer.ifPresent(one -> notes.add(kind.file() + " was written anew; what it said before is in history/"));
-            if (unread > 0) {
-                notes.add(unread + (unread == 1 ? " row stays" : " rows stay") + " in " + kind.file()
-                        + " as written and cannot be read until mended there");
-            }
-            return new ImportedFile(
-                    name, kind.word(), rows, rows - unread, 0, unread, 0, 0, Optional.empty(), problems, notes);
-        } catch (IOException failed) {
-            throw unreadable(name, failed);
+    /** Refuses a log that cannot be used, so that of several files none is taken. */
+    public void check(EntryKind kind, TextSource text) {
+        if (kind == EntryKind.TRIALS) {
+            TrialLog.open(text, rules);
+        } else {
+            visitHeadings(text);
         }
     }
 
@@ -141,6 +127,11 @@ public final class ImportRun {
     private Optional<Integer> commit(Optional<EntryDraft> draft, NewEntry facts) {
         return draft.filter(rows -> rows.taken() + rows.setAsideRows() > 0)
                 .map(rows -> writer.orElseThrow().commit(rows, facts).number());
+    }
+
+    /** Also a dry run counts the entries that it would make. */
+    private void count(long rows) {
+        nextEntry += rows > 0 ? 1 : 0;
     }
 
     private List<String> notes(TextSource text, TrialLog log, TrialImport.Outcome outcome) {

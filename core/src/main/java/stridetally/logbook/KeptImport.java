@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import stridetally.model.Settings;
 import stridetally.problem.Checked;
+import stridetally.problem.InputRefused;
 import stridetally.problem.RowProblem;
+import stridetally.problem.Severity;
 import stridetally.table.Cells;
 
 /**
@@ -24,6 +26,7 @@ public record KeptImport(List<List<String>> rows, List<RowProblem> problems) {
     /** Reads a table; {@code file} is the name for messages. Refuses it when a required column is missing. */
     public static KeptImport read(Reader reader, String file, KeptKind kind, Settings settings) {
         KeptTable table = KeptTable.read(reader, file, kind.columns()).requiring(kind.required());
+        refuseWhatWouldBeLost(table);
         List<RowProblem> problems = new ArrayList<>(table.problems());
         List<List<String>> rows = new ArrayList<>();
         for (Cells cells : table.rows()) {
@@ -31,6 +34,19 @@ public record KeptImport(List<List<String>> rows, List<RowProblem> problems) {
             rows.add(kind.columns().stream().map(cells::text).toList());
         }
         return new KeptImport(rows, problems);
+    }
+
+    /** The table is replaced whole, so a row that has no place in it would be gone. */
+    private static void refuseWhatWouldBeLost(KeptTable table) {
+        for (RowProblem problem : table.problems()) {
+            if (problem.severity() == Severity.SET_ASIDE) {
+                throw new InputRefused(problem.sentence()
+                        + "; the table replaces the one in the logbook, so every row of" + " it must be readable");
+            }
+        }
+        if (table.rows().isEmpty()) {
+            throw new InputRefused(table.file() + ": a heading row and no rows below it; nothing to read");
+        }
     }
 
     private static Checked<?> check(KeptKind kind, Settings settings, Cells cells) {

@@ -1,5 +1,6 @@
 package stridetally.logbook;
 
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,8 +17,11 @@ final class KnownVisits {
         return known;
     }
 
-    /** Whether the visit is new; from now on it is known. */
-    boolean add(List<String> cells) {
-        return rows.add(List.copyOf(cells));
+    boolean holds(List<String> cells) {
+        return rows.contains(cells);
+    }
+
+    void addAll(Collection<List<String>> visits) {
+        rows.addAll(visits);
     }
 }

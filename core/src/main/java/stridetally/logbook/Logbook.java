@@ -3,11 +3,13 @@ package stridetally.logbook;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,12 +39,19 @@ public final class Logbook {
     private final Optional<LocalDate> knownOn;
     private final Journal journal;
     private final Settings settings;
+    private final Map<KeptKind, KeptTable> planned;
 
-    private Logbook(LogbookFolder folder, Optional<LocalDate> knownOn, Journal journal, Settings settings) {
+    private Logbook(
+            LogbookFolder folder,
+            Optional<LocalDate> knownOn,
+            Journal journal,
+            Settings settings,
+            Map<KeptKind, KeptTable> planned) {
         this.folder = folder;
         this.knownOn = knownOn;
         this.journal = journal;
         this.settings = settings;
+        this.planned = planned;
     }
 
     /** Opens a folder. Refuses one that is no logbook, or from a newer version, or whose journal lost lines. */
@@ -54,7 +63,7 @@ public final class Logbook {
             Journal journal = Journal.read(folder.journal(), folder.name(folder.journal()));
             Leftovers.refuseLostLines(folder, highest, journal.lastNumber() + 1);
             Settings settings = SettingsFile.read(folder);
-            return new Logbook(folder, knownOn, knownOn.map(journal::knownOn).orElse(journal), settings);
+            return new Logbook(folder, knownOn, knownOn.map(journal::knownOn).orElse(journal), settings, Map.of());
         } catch (IOException unreadable) {
             throw unreadable(root.toString(), unreadable);
         }
@@ -63,10 +72,8 @@ public final class Logbook {
     /** Makes an empty logbook. Refuses a folder that holds something. */
     public static Logbook create(Path root, String id) {
         LogbookFolder folder = new LogbookFolder(root);
+        refuseUnlessNew(root);
         try {
-            if (Files.exists(root) && (!Files.isDirectory(root) || !isEmpty(root))) {
-                throw new OutputRefused(root + " exists and is not empty; name a new folder for the new logbook");
-            }
             DurableFiles.folder(root);
             DurableFiles.folder(folder.entries());
             DurableFiles.folder(folder.setAsides());
@@ -79,6 +86,21 @@ public final class Logbook {
             throw new OutputRefused(root + " cannot be made a logbook; check disk and permissions", refused);
         }
         return open(root, Optional.empty());
+    }
+
+    /** The logbook that {@link #create} would make; nothing is written. Refuses a folder that holds something. */
+    public static Logbook plan(Path root, String id) {
+        refuseUnlessNew(root);
+        return new Logbook(
+                new LogbookFolder(root), Optional.empty(), new Journal(List.of()), Settings.usual(id), Map.of());
+    }
+
+    /** This logbook as if a hand-kept file had these rows, a cell for each column of the kind; nothing is written. */
+    Logbook with(KeptKind kind, List<List<String>> rows) {
+        Map<KeptKind, KeptTable> more = new EnumMap<>(KeptKind.class);
+        more.putAll(planned);
+        more.put(kind, KeptTable.read(new StringReader(kind.text(rows)), kind.file(), kind.columns()));
+        return new Logbook(folder, knownOn, journal, settings, more);
     }
 
     /** What {@code logbook.toml} says. */
@@ -180,6 +202,10 @@ public final class Logbook {
     }
 
     private KeptTable table(KeptKind kind) {
+        KeptTable plan = planned.get(kind);
+        if (plan != null) {
+            return plan;
+        }
         try {
             Optional<Path> file = knownOn.isPresent()
                     ? History.asKnown(folder, kind, knownOn.get())
@@ -212,9 +238,17 @@ public final class Logbook {
         return checked.value().orElseThrow(() -> EntryReader.EntryFiles.changed(name));
     }
 
-    private static boolean isEmpty(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.findAny().isEmpty();
+    private static void refuseUnlessNew(Path root) {
+        boolean free = !Files.exists(root);
+        if (Files.isDirectory(root)) {
+            try (Stream<Path> files = Files.list(root)) {
+                free = files.findAny().isEmpty();
+            } catch (IOException unreadable) {
+                throw unreadable(root.toString(), unreadable);
+            }
+        }
+        if (!free) {
+            throw new OutputRefused(root + " exists and is not empty; name a new folder for the new logbook");
         }
     }
 

@@ -13,12 +13,12 @@ import stridetally.problem.InputRefused;
 import stridetally.table.Row;
 import stridetally.table.TableReader;
 
-/** What a file holds, told from its headings, when only one kind has these headings. */
+/** What a file holds, told from its headings. */
 public final class TableGuess {
     private TableGuess() {}
 
-    /** The word of {@code --kind}; empty when the headings fit no kind. */
-    public static Optional<String> of(TextSource text) {
+    /** The word of {@code --kind}. Refuses headings that fit no kind, with what a log of trials would need. */
+    public static String of(TextSource text) {
         String name = text.bytes().name();
         try (Reader reader = text.open()) {
             TableReader table = TableReader.sniffing(reader, name, TableGuess::isKnown);
@@ -27,7 +27,11 @@ public final class TableGuess {
                     .map(Row::cells)
                     .orElseThrow(
                             () -> new InputRefused(name + ": no heading row; expected headings and rows below them"));
-            return ofHeadings(headings);
+            return ofHeadings(headings)
+                    .orElseThrow(
+                            () -> new InputRefused(name + ":1: the headings do not say what the file holds. As a log"
+                                    + " of trials: " + TrialLayout.lacks(headings)
+                                    + ". Add or correct the heading row; if it is something else, say so with --kind"));
         } catch (IOException failed) {
             throw new InputRefused(name + ": could not be read; check the disk and try again", failed);
         }

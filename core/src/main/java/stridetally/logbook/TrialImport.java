@@ -64,6 +64,8 @@ public final class TrialImport {
     private final KnownTrials knownTrials;
     private final Clash clash;
     private final Destination destination;
+    private final int entry;
+    private final EntryLines lines = new EntryLines();
     private final TrialOrdinals ordinals = new TrialOrdinals();
     private final ProblemTally problems = new ProblemTally();
     private final List<LineRange> superseded = new ArrayList<>();
@@ -71,9 +73,15 @@ public final class TrialImport {
     private long known;
     private long setAside;
 
-    /** {@code knownTrials} holds every trial of the logbook, and learns those of this log. */
-    public TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, Destination destination) {
+    /**
+     * Over one log.
+     *
+     * @param knownTrials every trial of the logbook; learns those of this log
+     * @param entry the number that the entry of this log will have
+     */
+    public TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination) {
         this.log = log;
+        this.entry = entry;
         this.knownTrials = knownTrials;
         this.clash = clash;
         this.destination = destination;
@@ -105,54 +113,64 @@ public final class TrialImport {
     }
 
     private void place(Trial trial, boolean numberWritten, Row row) {
-        long here = TrialFeed.origin(0, row.line());
+        long here = TrialFeed.origin(entry, lines.next());
         KnownTrials.Standing standing = knownTrials.add(trial, here);
         if (standing == KnownTrials.Standing.NEW) {
-            take(trial);
+            take(trial, row);
             return;
         }
         long before = knownTrials.originOf(trial);
-        int entry = TrialFeed.entry(before);
-        String where = entry == 0
-                ? "line " + TrialFeed.line(before) + " of this file"
-                : "entry " + LogbookFolder.four(entry) + ", line " + TrialFeed.line(before);
-        if (standing == KnownTrials.Standing.SAME && entry != 0) {
-            known++;
-        } else if (standing == KnownTrials.Standing.SAME) {
-            aside(
-                    row,
-                    List.of(problem(
-                            ProblemCode.DUPLICATE,
-                            row,
-                            where + " has the same try with the same value",
-                            "one row for each try",
-                            "give this try its own number, or dismiss the row")));
-        } else if (clash == Clash.REPLACE && entry != 0) {
-            superseded.add(LineRange.line(entry, TrialFeed.line(before)));
+        boolean inThisFile = TrialFeed.entry(before) == entry;
+        if (standing == KnownTrials.Standing.SAME) {
+            if (inThisFile) {
+                aside(row, List.of(duplicate(row, before)));
+            } else {
+                known++;
+            }
+        } else if (clash == Clash.REPLACE && !inThisFile) {
+            superseded.add(LineRange.line(TrialFeed.entry(before), TrialFeed.line(before)));
             knownTrials.replace(trial, here);
-            take(trial);
+            take(trial, row);
         } else {
-            String mend = entry == 0
-                    ? "keep the right one of the two"
-                    : "import it with --replace if this one is right, or give the try its own number";
-            aside(
-                    row,
-                    List.of(problem(
-                            ProblemCode.CONFLICT,
-                            row,
-                            where + " has this " + (numberWritten ? "try" : "try (by its place in the session)")
-                                    + " with another value",
-                            "one value for each try",
-                            mend)));
+            aside(row, List.of(conflict(row, before, numberWritten)));
         }
     }
 
-    private void take(Trial trial) {
+    private RowProblem duplicate(Row row, long before) {
+        return new RowProblem(
+                ProblemCode.DUPLICATE,
+                At.row(log.name(), row.line()),
+                where(before) + " has the same try with the same value",
+                "one row for each try",
+                "give this try its own number, or dismiss the row");
+    }
+
+    private RowProblem conflict(Row row, long before, boolean numberWritten) {
+        return new RowProblem(
+                ProblemCode.CONFLICT,
+                At.row(log.name(), row.line()),
+                where(before) + " has this " + (numberWritten ? "try" : "try (by its place in the session)")
+                        + " with another value",
+                "one value for each try",
+                TrialFeed.entry(before) == entry
+                        ? "keep the right one of the two"
+                        : "import it with --replace if this one is right, or give the try its own number");
+    }
+
+    private String where(long origin) {
+        return TrialFeed.entry(origin) == entry
+                ? "line " + lines.fileLine(TrialFeed.line(origin)) + " of this file"
+                : "entry " + LogbookFolder.four(TrialFeed.entry(origin)) + ", line " + TrialFeed.line(origin);
+    }
+
+    private void take(Trial trial, Row row) {
         Measure measure = log.rules()
                 .catalogue()
                 .find(trial.key().measure())
                 .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
-        destination.row(TrialCells.of(trial, measure));
+        List<String> cells = TrialCells.of(trial, measure);
+        destination.row(cells);
+        lines.add(row.line(), cells);
         taken++;
     }
 
@@ -171,9 +189,5 @@ public final class TrialImport {
                 .map(codes -> codes.stream().anyMatch(code -> code.text().equals(written)))
                 .orElse(true);
         return known ? written : "";
-    }
-
-    private RowProblem problem(ProblemCode code, Row row, String found, String expected, String mend) {
-        return new RowProblem(code, At.row(log.name(), row.line()), found, expected, mend);
     }
 }

@@ -1,6 +1,8 @@
 package stridetally.logbook;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stridetally.ingest.LogRules;
 import stridetally.model.StudentCode;
@@ -20,6 +22,7 @@ final class VisitImport implements VisitLog.Taker {
     private final KnownVisits knownVisits;
     private final TrialImport.Destination destination;
     private final ProblemTally problems;
+    private final Map<List<String>, Long> here = new HashMap<>();
     private long taken;
     private long known;
     private long setAside;
@@ -59,12 +62,22 @@ final class VisitImport implements VisitLog.Taker {
             return;
         }
         List<String> cells = VisitLog.cells(visit);
-        if (knownVisits.add(cells)) {
+        if (knownVisits.holds(cells)) {
+            known++;
+            return;
+        }
+        Long before = here.putIfAbsent(cells, row.line());
+        if (before == null) {
             destination.row(cells);
             taken++;
         } else {
-            known++;
+            setAside(row, List.of(twice(row, before)));
         }
+    }
+
+    /** To be called when the file is done: its visits are known to the files after it. */
+    void remember() {
+        knownVisits.addAll(here.keySet());
     }
 
     @Override
@@ -91,6 +104,15 @@ final class VisitImport implements VisitLog.Taker {
                 "",
                 "a code of students.csv",
                 near + "correct the code, or add the student to students.csv"));
+    }
+
+    private RowProblem twice(Row row, long before) {
+        return new RowProblem(
+                ProblemCode.DUPLICATE,
+                At.row(file, row.line()),
+                "line " + before + " of this file has the same visit",
+                "one row for each visit",
+                "if there were two, tell them apart by their kind or reason; else dismiss the row");
     }
 
     private Optional<RowProblem> ahead(Visit visit, Row row) {

@@ -43,6 +43,9 @@ public final class VisitLog {
         Header header = header(table, file);
         Rows rows = new Rows(header, taker);
         table.forEach(rows);
+        if (rows.count == 0) {
+            throw new InputRefused(file + ": a heading row and no rows below it; nothing to read");
+        }
         return new Count(rows.count + rows.blank, rows.blank, header.headings());
     }
 

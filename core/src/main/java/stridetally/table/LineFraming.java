@@ -289,7 +289,7 @@ public final class LineFraming {
                 if (buffer[place] == 0) {
                     throw new InputRefused(file + " is not text: it holds a NUL character at or after line "
                             + Math.max(1, startLine)
-                            + "; if it is UTF-16 without a byte-order mark, say so with --encoding");
+                            + "; save it as CSV in UTF-8 and read that");
                 }
             }
             limit += count;
@@ -302,8 +302,8 @@ public final class LineFraming {
     static RuntimeException refusal(IOException cause, String file, long line) {
         if (cause instanceof CharacterCodingException) {
             return new InputRefused(
-                    file + " cannot be read in the encoding chosen, at or after line " + Math.max(1, line)
-                            + "; say which it is with --encoding",
+                    file + " holds bytes that are no letters in its encoding, at or after line " + Math.max(1, line)
+                            + "; save it as CSV in UTF-8 and read that",
                     cause);
         }
         return new OutputRefused(file + " cannot be read to its end; check the disk and try again", cause);

@@ -73,9 +73,8 @@ public final class ImportCommand implements Callable<Integer> {
     }
 
     private void checkUsage() {
-        boolean mends =
-                mend.status() || mend.undo().isPresent() || mend.dismiss().isPresent();
-        if (mends == !files.isEmpty() || (!mends && files.isEmpty() && !how.begin())) {
+        boolean filesOrNew = !files.isEmpty() || how.begin();
+        if (mend.asked() > 1 || (mend.asked() == 1) == filesOrNew) {
             refuse("name files to import, or one of --status, --undo, --dismiss without files");
         }
         if ((mend.undo().isPresent() || mend.dismiss().isPresent())

@@ -15,11 +15,13 @@ import stridetally.cli.options.ImportOptions;
 import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.WritingOptions;
 import stridetally.cli.output.ImportTable;
+import stridetally.ingest.KnownTrials;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.TextSource;
 import stridetally.logbook.ImportRun;
 import stridetally.logbook.ImportedFile;
 import stridetally.logbook.KeptKind;
+import stridetally.logbook.KeptRun;
 import stridetally.logbook.Logbook;
 import stridetally.logbook.LogbookWriter;
 import stridetally.logbook.TableGuess;
@@ -47,46 +49,69 @@ final class Importing {
         List<TextSource> sources =
                 files.stream().map(FileSource::new).map(TextSource::of).toList();
         List<ImportKind> kinds = sources.stream().map(this::kind).toList();
-        if (how.begin()) {
-            Logbook.create(folder, idOf(folder));
+        Logbook before = how.begin() ? Logbook.plan(folder, idOf(folder)) : Logbook.open(folder, Optional.empty());
+        if (files.size() > 1 || how.begin()) {
+            check(sources, kinds, before);
         }
         if (how.strict()) {
-            refuseAnySetAside(read(sources, kinds, Optional.empty()));
+            refuseAnySetAside(read(sources, kinds, before, Optional.empty()));
         }
-        List<ImportedFile> done;
-        if (how.dryRun()) {
-            done = read(sources, kinds, Optional.empty());
-        } else {
-            try (LogbookWriter writer = LogbookWriter.open(folder, asOf.journalTime(console.clock()))) {
-                done = read(sources, kinds, Optional.of(writer));
-            }
-        }
+        List<ImportedFile> done = how.dryRun() ? read(sources, kinds, before, Optional.empty()) : write(sources, kinds);
         done.forEach(this::tell);
         output.write(console, ImportTable.content(done, output.format(Format.MARKDOWN)));
         return done.stream().anyMatch(file -> file.setAside() > 0) ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
-    /** Hand-kept tables come first, so that a roster or a scale of help words is known to the logs beside it. */
-    private List<ImportedFile> read(List<TextSource> sources, List<ImportKind> kinds, Optional<LogbookWriter> writer) {
-        List<ImportedFile> done = new ArrayList<>();
+    private List<ImportedFile> write(List<TextSource> sources, List<ImportKind> kinds) {
+        if (how.begin()) {
+            Logbook.create(folder, idOf(folder));
+        }
+        try (LogbookWriter writer = LogbookWriter.open(folder, asOf.journalTime(console.clock()))) {
+            return read(sources, kinds, Logbook.open(folder, Optional.empty()), Optional.of(writer));
+        }
+    }
+
+    /** Of several files none is taken when one cannot be used, and no new logbook is left behind. */
+    private void check(List<TextSource> sources, List<ImportKind> kinds, Logbook book) {
+        KeptRun tables = new KeptRun(Optional.empty(), book);
+        ImportRun logs = logs(OpenLogbook.of(book), new KnownTrials(), Optional.empty());
         for (int file = 0; file < sources.size(); file++) {
-            Optional<KeptKind> kept = kinds.get(file).kept();
-            if (kept.isPresent()) {
-                done.add(run(OpenLogbook.at(folder, Optional.empty()), writer).kept(kept.get(), sources.get(file)));
+            TextSource source = sources.get(file);
+            Optional<KeptKind> table = kinds.get(file).kept();
+            table.ifPresent(kind -> tables.check(kind, source));
+            kinds.get(file).entry().ifPresent(kind -> logs.check(kind, source));
+        }
+    }
+
+    /** Hand-kept tables come first, so that a roster or a scale of help words is known to the logs beside it. */
+    private List<ImportedFile> read(
+            List<TextSource> sources, List<ImportKind> kinds, Logbook book, Optional<LogbookWriter> writer) {
+        List<ImportedFile> done = new ArrayList<>();
+        KeptRun tables = new KeptRun(writer, book);
+        for (int file = 0; file < sources.size(); file++) {
+            Optional<KeptKind> table = kinds.get(file).kept();
+            if (table.isPresent()) {
+                done.add(tables.take(table.get(), sources.get(file)));
             }
         }
-        ImportRun logs = run(OpenLogbook.at(folder, Optional.empty()), writer);
-        for (int file = 0; file < sources.size(); file++) {
-            if (kinds.get(file) == ImportKind.TRIALS) {
-                done.add(logs.trials(sources.get(file)));
-            } else if (kinds.get(file) == ImportKind.VISITS) {
-                done.add(logs.visits(sources.get(file)));
+        OpenLogbook open = OpenLogbook.of(tables.book());
+        if (!done.isEmpty() && (writer.isPresent() || how.dryRun())) {
+            KeptRun.across(open.problems()).forEach(problem -> console.warn(problem.sentence()));
+        }
+        if (done.size() < sources.size()) {
+            ImportRun logs = logs(open, open.knownTrials(), writer);
+            for (int file = 0; file < sources.size(); file++) {
+                if (kinds.get(file) == ImportKind.TRIALS) {
+                    done.add(logs.trials(sources.get(file)));
+                } else if (kinds.get(file) == ImportKind.VISITS) {
+                    done.add(logs.visits(sources.get(file)));
+                }
             }
         }
         return done;
     }
 
-    private ImportRun run(OpenLogbook open, Optional<LogbookWriter> writer) {
+    private ImportRun logs(OpenLogbook open, KnownTrials known, Optional<LogbookWriter> writer) {
         LogRules rules = new LogRules(
                 open.caseload().settings(),
                 open.catalogue(),
@@ -97,16 +122,12 @@ final class Importing {
                 how.blankHelp().map(word -> help(word, open)),
                 open.caseload().settings().id());
         TrialImport.Clash clash = how.replace() ? TrialImport.Clash.REPLACE : TrialImport.Clash.SET_ASIDE;
-        return new ImportRun(writer, open.book(), open.knownTrials(), rules, clash, how.label());
+        return new ImportRun(writer, open.book(), known, rules, clash, how.label());
     }
 
     private ImportKind kind(TextSource source) {
         return how.kind()
-                .or(() ->
-                        TableGuess.of(source).map(word -> ImportKind.valueOf(word.toUpperCase(java.util.Locale.ROOT))))
-                .orElseThrow(() -> new InputRefused(source.bytes().name()
-                        + ": the headings do not say what the file holds; add --kind, one of "
-                        + List.of(ImportKind.values())));
+                .orElseGet(() -> ImportKind.valueOf(TableGuess.of(source).toUpperCase(java.util.Locale.ROOT)));
     }
 
     private void tell(ImportedFile file) {

@@ -40,7 +40,11 @@ public record OpenLogbook(Logbook book, Caseload caseload, Catalogue catalogue, 
 
     /** Opens a folder; with a day, as it was known then. */
     public static OpenLogbook at(Path folder, Optional<LocalDate> knownOn) {
-        Logbook book = Logbook.open(folder, knownOn);
+        return of(Logbook.open(folder, knownOn));
+    }
+
+    /** Over a logbook. */
+    public static OpenLogbook of(Logbook book) {
         Checked<Caseload> caseload = book.caseload();
         List<RowProblem> problems = new ArrayList<>(caseload.problems());
         Catalogue catalogue = catalogue(book, problems);

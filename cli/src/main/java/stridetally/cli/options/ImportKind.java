@@ -1,6 +1,7 @@
 package stridetally.cli.options;
 
 import java.util.Optional;
+import stridetally.logbook.EntryKind;
 import stridetally.logbook.KeptKind;
 
 /** What an imported file holds. */
@@ -25,5 +26,14 @@ public enum ImportKind {
     /** The hand-kept table of the same name; none for the two kinds that become entries. */
     public Optional<KeptKind> kept() {
         return this == TRIALS || this == VISITS ? Optional.empty() : Optional.of(KeptKind.valueOf(name()));
+    }
+
+    /** The entry it becomes; none for hand-kept tables. */
+    public Optional<EntryKind> entry() {
+        return switch (this) {
+            case TRIALS -> Optional.of(EntryKind.TRIALS);
+            case VISITS -> Optional.of(EntryKind.VISITS);
+            default -> Optional.empty();
+        };
     }
 }

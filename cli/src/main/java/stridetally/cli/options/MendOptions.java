@@ -3,20 +3,26 @@ package stridetally.cli.options;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import stridetally.logbook.LineRange;
 
 /** What is done to a logbook without a new file. */
 public final class MendOptions {
-    @Option(names = "--undo", paramLabel = "ENTRY", description = "Take an import back, such as 0007; say why.")
-    private @Nullable String undo;
+    @Option(
+            names = "--undo",
+            paramLabel = "ENTRY",
+            converter = EntryWord.class,
+            description = "Take an import back, such as 0007; say why.")
+    private @Nullable Integer undo;
 
     @Option(
             names = "--dismiss",
             paramLabel = "ROW",
+            converter = RowWord.class,
             description = "Close a row that was set aside, such as 0003:14; say why.")
-    private @Nullable String dismiss;
+    private @Nullable LineRange dismiss;
 
     @Option(names = "--why", paramLabel = "TEXT", description = "The reason, kept in the journal.")
     private String why = "";
@@ -24,27 +30,19 @@ public final class MendOptions {
     @Option(names = "--status", description = "Tell how the logbook stands: entries, open rows, gaps.")
     private boolean status;
 
+    /** How many of the three things to do were asked for. */
+    public int asked() {
+        return (undo == null ? 0 : 1) + (dismiss == null ? 0 : 1) + (status ? 1 : 0);
+    }
+
     /** The entry to take back. */
     public OptionalInt undo() {
-        if (undo == null) {
-            return OptionalInt.empty();
-        }
-        if (!undo.matches("[0-9]{1,9}")) {
-            throw new TypeConversionException("'" + undo + "' is no entry; write its number, such as 0007");
-        }
-        return OptionalInt.of(Integer.parseInt(undo));
+        return undo == null ? OptionalInt.empty() : OptionalInt.of(undo);
     }
 
     /** The row to close. */
     public Optional<LineRange> dismiss() {
-        if (dismiss == null) {
-            return Optional.empty();
-        }
-        Optional<LineRange> row = LineRange.parse(dismiss);
-        if (row.isEmpty() || row.get().first() != row.get().last()) {
-            throw new TypeConversionException("'" + dismiss + "' is no row; write entry and number, such as 0003:14");
-        }
-        return row;
+        return Optional.ofNullable(dismiss);
     }
 
     /** The reason. */
@@ -55,5 +53,27 @@ public final class MendOptions {
     /** Tell how the logbook stands. */
     public boolean status() {
         return status;
+    }
+
+    /** Reads the number of an entry. */
+    static final class EntryWord implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            if (!text.matches("[0-9]{1,9}")) {
+                throw new TypeConversionException("'" + text + "' is no entry; write its number, such as 0007");
+            }
+            return Integer.valueOf(text);
+        }
+    }
+
+    /** Reads entry and number of a row that was set aside. */
+    static final class RowWord implements ITypeConverter<LineRange> {
+        @Override
+        public LineRange convert(String text) {
+            return LineRange.parse(text)
+                    .filter(row -> row.first() == row.last())
+                    .orElseThrow(() -> new TypeConversionException(
+                            "'" + text + "' is no row; write entry and number, such as 0003:14"));
+        }
     }
 }

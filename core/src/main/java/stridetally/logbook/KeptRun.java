@@ -1,0 +1,105 @@
+package stridetally.logbook;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stridetally.ingest.TextSource;
+import stridetally.problem.InputRefused;
+import stridetally.problem.ProblemTally;
+import stridetally.problem.RowProblem;
+import stridetally.problem.Severity;
+
+/**
+ * Brings hand-kept tables into a logbook. Each replaces the one that is there whole; the old one stays under
+ * {@code history/}. A row that cannot be read stays in the table as it was written, is not read until it is mended there,
+ * and is told each time. Without a writer it is a dry run: all is read and told, and nothing is written.
+ */
+public final class KeptRun {
+    private final Optional<LogbookWriter> writer;
+    private Logbook book;
+
+    /** Over a logbook; {@code writer} is empty for a dry run. */
+    public KeptRun(Optional<LogbookWriter> writer, Logbook book) {
+        this.writer = writer;
+        this.book = book;
+    }
+
+    /** The logbook with the tables taken so far, also when nothing is written. */
+    public Logbook book() {
+        return book;
+    }
+
+    /** Refuses a table that cannot be used, and writes nothing. */
+    public void check(KeptKind kind, TextSource text) {
+        read(kind, text);
+    }
+
+    /** Takes a table. */
+    public ImportedFile take(KeptKind kind, TextSource text) {
+        KeptImport table = read(kind, text);
+        ProblemTally problems = new ProblemTally();
+        table.problems().forEach(problems::add);
+        writer.ifPresent(one -> one.replaceFile(kind, table.rows()));
+        book = book.with(kind, table.rows());
+        long rows = table.rows().size();
+        long unread = table.problems().stream()
+                .filter(problem -> problem.severity() == Severity.SET_ASIDE)
+                .map(problem -> problem.at().line())
+                .distinct()
+                .count();
+        String name = text.bytes().name();
+        return new ImportedFile(
+                name,
+                kind.word(),
+                rows,
+                rows - unread,
+                0,
+                unread,
+                0,
+                0,
+                Optional.empty(),
+                problems,
+                notes(kind, text, unread));
+    }
+
+    private List<String> notes(KeptKind kind, TextSource text, long unread) {
+        List<String> notes = new ArrayList<>();
+        if (!text.note().isEmpty()) {
+            notes.add(text.note());
+        }
+        if (writer.isPresent()) {
+            notes.add(kind.file() + " was written anew; what it said before is in history/");
+        }
+        if (unread > 0) {
+            notes.add(Plural.rows(unread) + (unread == 1 ? " stays" : " stay") + " in " + kind.file()
+                    + " as written and cannot be read until mended there");
+        }
+        return notes;
+    }
+
+    private KeptImport read(KeptKind kind, TextSource text) {
+        String name = text.bytes().name();
+        try (Reader reader = text.open()) {
+            return KeptImport.read(reader, name, kind, book.settings());
+        } catch (IOException failed) {
+            throw new InputRefused(name + ": could not be read to its end; check the disk and try again", failed);
+        }
+    }
+
+    /** What is wrong with the hand-kept files taken together and is not a matter of one row alone. */
+    public static List<RowProblem> across(List<RowProblem> problems) {
+        return problems.stream().filter(KeptRun::isAcross).toList();
+    }
+
+    private static boolean isAcross(RowProblem problem) {
+        return switch (problem.code()) {
+            case GOAL_STUDENT_UNKNOWN, DUPLICATE -> true;
+            case GOAL_UNCLEAR ->
+                problem.at().column() == 0
+                        || KeptTable.fold(problem.at().heading()).equals("goal");
+            default -> false;
+        };
+    }
+}
