@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import stridetally.forecast.GoalReview;
 import stridetally.forecast.Judgement;
@@ -51,7 +52,15 @@ public record CaseloadReport(
 
     /** The report of the whole review. */
     public static CaseloadReport of(ReportInput input, int quietDays) {
-        List<CaseloadRow> rows = input.review().goals().stream()
+        return of(input, quietDays, everybody -> true);
+    }
+
+    /** The report of the goals of the students that are shown; every figure of a row is that of the whole review. */
+    public static CaseloadReport of(ReportInput input, int quietDays, Predicate<StudentCode> shown) {
+        List<GoalReview> goals = input.review().goals().stream()
+                .filter(goal -> shown.test(goal.goal().student()))
+                .toList();
+        List<CaseloadRow> rows = goals.stream()
                 .map(goal -> CaseloadRow.of(input, goal))
                 .sorted(Comparator.comparingInt((CaseloadRow row) ->
                                 Attention.ORDER.indexOf(row.review().judgement().judgement()))
@@ -62,13 +71,15 @@ public record CaseloadReport(
                 period(input),
                 input.review().asOf(),
                 input.stamp(),
-                counts(input.review().goals()),
+                counts(goals),
                 rows,
-                changes(input),
+                changes(input, shown),
                 quietDays,
-                quiet(input, quietDays),
-                VisitTotals.of(input),
-                input.setAside().size(),
+                quiet(input, quietDays, shown),
+                VisitTotals.of(input, shown),
+                (int) input.setAside().stream()
+                        .filter(row -> shown.test(row.student()))
+                        .count(),
                 TeamReport.Method.of(input));
     }
 
@@ -92,8 +103,9 @@ public record CaseloadReport(
         return counts;
     }
 
-    private static List<Change> changes(ReportInput input) {
+    private static List<Change> changes(ReportInput input, Predicate<StudentCode> shown) {
         return input.caseload().changes().stream()
+                .filter(change -> shown.test(change.student()))
                 .filter(change -> input.window(change.student())
                         .value()
                         .flatMap(ReportWindow::days)
@@ -105,10 +117,11 @@ public record CaseloadReport(
                 .toList();
     }
 
-    private static List<Quiet> quiet(ReportInput input, int quietDays) {
+    private static List<Quiet> quiet(ReportInput input, int quietDays, Predicate<StudentCode> shown) {
         LocalDate since = input.review().asOf().minusDays(quietDays);
         List<Quiet> quiet = new ArrayList<>();
-        for (StudentCode student : TeamReport.students(input)) {
+        for (StudentCode student :
+                TeamReport.students(input).stream().filter(shown).toList()) {
             List<GoalReview> open = input.review().goals().stream()
                     .filter(goal -> goal.goal().student().equals(student))
                     .filter(goal -> !goal.judgement().judgement().equals(Optional.of(Judgement.ENDED)))

@@ -81,7 +81,7 @@ public final class ReportCommand implements Callable<Integer> {
         ReportInput input = ReportRequest.of(scored, period, names);
         Format format = output.format(Format.MARKDOWN);
         if (about.whom() == ReportFor.CASELOAD) {
-            CaseloadReport report = CaseloadReport.of(input, CaseloadReport.QUIET_DAYS);
+            CaseloadReport report = CaseloadReport.of(input, CaseloadReport.QUIET_DAYS, shown(scored));
             Optional<OutputFolder> folder = folder();
             if (folder.isPresent()) {
                 folder.get().write("caseload" + ReportOutput.extension(format), ReportOutput.caseload(report, format));

@@ -1,7 +1,6 @@
 package stridetally.cli.commands;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
@@ -53,9 +52,6 @@ public final class ScoreCommand implements Callable<Integer> {
     @Option(names = "--goal", paramLabel = "GOAL", description = "With --by trial: what this goal makes of its trials.")
     private @Nullable String goal;
 
-    @Option(names = "--student", paramLabel = "CODE", description = "Only these students (may be repeated).")
-    private List<String> students = List.of();
-
     @Mixin
     private final NarrowOptions narrow = new NarrowOptions();
 
@@ -80,7 +76,9 @@ public final class ScoreCommand implements Callable<Integer> {
         LocalDate day = asOf.day(console.clock());
         Sources sources = new Sources(console);
         if (source.isFolder()) {
+            narrow.checkForLogbook();
             ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
+            sources.tellUnknown(narrow, book);
             output.write(console, content(book, output.format(Format.CSV)));
             return ExitCodes.DONE;
         }
@@ -88,12 +86,13 @@ public final class ScoreCommand implements Callable<Integer> {
             refuse("a bare log has no goals; --by " + by + " needs a logbook");
         }
         LogRead log = sources.log(source, writing, day);
+        sources.tellUnknown(narrow, log);
         output.write(console, SessionOutput.log(log, narrow, output.format(Format.CSV)));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
     private Content content(ScoredLogbook book, Format format) {
-        Predicate<StudentCode> shown = code -> students.isEmpty() || students.contains(code.text());
+        Predicate<StudentCode> shown = narrow::shows;
         return switch (by) {
             case TRIAL -> new TrialOutput(book, asked(book)).content(shown, format);
             case SESSION -> SessionOutput.logbook(book, shown, narrow, format);

@@ -2,7 +2,6 @@ package stridetally.cli.commands;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -39,9 +38,6 @@ public final class TrendCommand implements Callable<Integer> {
     @Mixin
     private final SourceOption source = new SourceOption();
 
-    @Option(names = "--student", paramLabel = "CODE", description = "Only these students (may be repeated).")
-    private List<String> students = List.of();
-
     @Option(
             names = "--scores",
             paramLabel = "FILE",
@@ -70,13 +66,16 @@ public final class TrendCommand implements Callable<Integer> {
         Sources sources = new Sources(console);
         Format format = output.format(Format.CSV);
         if (source.isFolder()) {
-            Predicate<StudentCode> shown = code -> students.isEmpty() || students.contains(code.text());
+            narrow.checkForLogbook();
+            Predicate<StudentCode> shown = narrow::shows;
             ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
+            sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
             output.write(console, TrendOutput.logbook(book, shown, narrow, format));
             return ExitCodes.DONE;
         }
         LogRead log = sources.log(source, writing, day);
+        sources.tellUnknown(narrow, log);
         writeScores(SessionOutput.log(log, narrow, Format.CSV));
         output.write(console, TrendOutput.log(log, narrow, SeriesWindow.upTo(day), format));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;

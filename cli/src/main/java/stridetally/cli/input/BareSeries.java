@@ -31,7 +31,9 @@ public final class BareSeries {
         List<Integer> chosen = new ArrayList<>();
         for (int series = 0; series < index.seriesCount(); series++) {
             SeriesKey key = index.numbers().key(series);
-            if (narrow.places().contains(key.place()) && narrow.uses().contains(key.use())) {
+            if (narrow.shows(key.student())
+                    && narrow.places().contains(key.place())
+                    && narrow.uses().contains(key.use())) {
                 chosen.add(series);
             }
         }

@@ -2,14 +2,19 @@ package stridetally.cli.input;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import stridetally.cli.Console;
 import stridetally.cli.files.FileSource;
 import stridetally.cli.files.StandardInput;
+import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.ingest.ByteSource;
+import stridetally.ingest.SeriesNumbers;
 import stridetally.logbook.Logbook;
+import stridetally.model.StudentCode;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
 
@@ -58,6 +63,19 @@ public final class Sources {
         return log;
     }
 
+    /** Warns of typed codes that neither the hand-kept files nor the tries know: an empty table would not tell. */
+    public void tellUnknown(NarrowOptions narrow, ScoredLogbook book) {
+        Set<StudentCode> known = students(book.scorer().index().numbers());
+        book.open().caseload().students().forEach(student -> known.add(student.code()));
+        book.scores().forEach(score -> known.add(score.goal().student()));
+        tellUnknown(narrow, known);
+    }
+
+    /** The same for a bare log. */
+    public void tellUnknown(NarrowOptions narrow, LogRead log) {
+        tellUnknown(narrow, students(log.table().numbers()));
+    }
+
     /** A row that cannot be read must be known; what is only doubtful can be hushed. */
     private void tell(RowProblem problem) {
         if (problem.severity() == Severity.SET_ASIDE) {
@@ -65,6 +83,20 @@ public final class Sources {
         } else {
             console.note(problem.sentence());
         }
+    }
+
+    private void tellUnknown(NarrowOptions narrow, Set<StudentCode> known) {
+        narrow.students().stream()
+                .filter(code -> !known.contains(code))
+                .forEach(code -> console.warn("nothing is known of a student with the code " + code.text()));
+    }
+
+    private static Set<StudentCode> students(SeriesNumbers numbers) {
+        Set<StudentCode> students = new HashSet<>();
+        for (int series = 0; series < numbers.size(); series++) {
+            students.add(numbers.key(series).student());
+        }
+        return students;
     }
 
     private static String tries(long count) {

@@ -2,87 +2,149 @@ package stridetally.cli.options;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import stridetally.model.Level;
+import stridetally.model.StudentCode;
 import stridetally.model.Summary;
 import stridetally.model.TrialPlace;
 import stridetally.model.Use;
 import stridetally.model.WordScale;
 
-/** What of a bare log counts, and how a session is valued. A logbook's goals say so themselves. */
+/** Whom to show, what of a bare log counts, and how a session is valued. A logbook's goals say the last two themselves. */
 public final class NarrowOptions {
+    @Option(
+            names = "--student",
+            paramLabel = "CODE",
+            converter = CodeWord.class,
+            description = "Only these students (may be repeated).")
+    private List<StudentCode> students = List.of();
+
     @Option(
             names = "--help-up-to",
             paramLabel = "WORD",
+            converter = HelpWord.class,
             description = "Bare log: count tries with at most this help, such as stand-by.")
-    private @Nullable String help;
+    private @Nullable Level help;
 
     @Option(
             names = "--places",
             split = ",",
             paramLabel = "PLACE",
+            converter = PlaceWord.class,
             description = "Bare log: only school, home, clinic (several with commas).")
-    private List<String> places = List.of();
+    private List<TrialPlace> places = List.of();
 
-    @Option(names = "--use", paramLabel = "USE", description = "Bare log: only probe or only practice.")
-    private @Nullable String use;
+    @Option(
+            names = "--use",
+            paramLabel = "USE",
+            converter = UseWord.class,
+            description = "Bare log: only probe or only practice.")
+    private @Nullable Use use;
 
     @Option(
             names = "--session-value",
             paramLabel = "SUMMARY",
-            description = "Value a session by best, mean, median or last instead of as the measure is usually valued.")
-    private @Nullable String summary;
+            converter = SummaryWord.class,
+            description = "Value a session by best, mean, median or last instead of as the measure is usually valued;"
+                    + " a goal keeps its own.")
+    private @Nullable Summary summary;
+
+    @Spec(Spec.Target.MIXEE)
+    private @Nullable CommandSpec command;
+
+    /** Whether the student is to be shown. */
+    public boolean shows(StudentCode student) {
+        return students.isEmpty() || students.contains(student);
+    }
+
+    /** The students typed; all are shown when there are none. */
+    public List<StudentCode> students() {
+        return students;
+    }
 
     /** The most help that counts. */
     public Optional<Level> helpUpTo() {
-        return Optional.ofNullable(help)
-                .map(word -> WordScale.HELP
-                        .find(word)
-                        .orElseThrow(() -> new TypeConversionException(
-                                "'" + word + "' is none of: " + String.join(", ", WordScale.HELP.words()))));
+        return Optional.ofNullable(help);
     }
 
     /** The places that count; all when none was said. */
     public Set<TrialPlace> places() {
-        EnumSet<TrialPlace> chosen = EnumSet.noneOf(TrialPlace.class);
-        for (String word : places) {
-            chosen.add(find(word, TrialPlace.class, "school, home, clinic"));
-        }
-        return chosen.isEmpty() ? EnumSet.allOf(TrialPlace.class) : chosen;
+        return places.isEmpty() ? EnumSet.allOf(TrialPlace.class) : EnumSet.copyOf(places);
     }
 
     /** The use that counts; both when none was said. */
     public Set<Use> uses() {
-        return use == null ? EnumSet.allOf(Use.class) : EnumSet.of(find(use, Use.class, "probe, practice"));
+        return use == null ? EnumSet.allOf(Use.class) : EnumSet.of(use);
     }
 
     /** The summary that values a session. */
     public Optional<Summary> summary() {
-        return Optional.ofNullable(summary).map(word -> {
-            Summary found = find(word, Summary.class, "best, mean, median, last");
-            if (found == Summary.TOTAL) {
-                throw new TypeConversionException("'" + word + "' is none of: best, mean, median, last");
-            }
-            return found;
-        });
+        return Optional.ofNullable(summary);
     }
 
-    /** Whether anything was said that only a bare log can heed. */
-    public boolean narrows() {
-        return help != null || !places.isEmpty() || use != null;
-    }
-
-    private static <E extends Enum<E>> E find(String word, Class<E> list, String words) {
-        for (E one : list.getEnumConstants()) {
-            if (one.name().equals(word.toUpperCase(Locale.ROOT))) {
-                return one;
-            }
+    /** Wrong usage on a logbook when anything was said that only a bare log can heed. */
+    public void checkForLogbook() {
+        if (command != null && (help != null || !places.isEmpty() || use != null)) {
+            throw new ParameterException(
+                    command.commandLine(),
+                    "--help-up-to, --places and --use are for a bare log; the goals of a logbook say what counts");
         }
-        throw new TypeConversionException("'" + word + "' is none of: " + words);
+    }
+
+    /** Reads a student's code. */
+    static final class CodeWord implements ITypeConverter<StudentCode> {
+        @Override
+        public StudentCode convert(String text) {
+            if (text.isBlank()) {
+                throw new TypeConversionException("a student's code is not blank");
+            }
+            return new StudentCode(text);
+        }
+    }
+
+    /** Reads a word of the usual scale of help. */
+    static final class HelpWord implements ITypeConverter<Level> {
+        @Override
+        public Level convert(String text) {
+            return WordScale.HELP
+                    .find(text)
+                    .orElseThrow(() -> new TypeConversionException(
+                            "'" + text + "' is none of: " + String.join(", ", WordScale.HELP.words())));
+        }
+    }
+
+    /** Reads a place. */
+    static final class PlaceWord extends Word<TrialPlace> {
+        PlaceWord() {
+            super(TrialPlace.class, TrialPlace::word);
+        }
+    }
+
+    /** Reads a use. */
+    static final class UseWord extends Word<Use> {
+        UseWord() {
+            super(Use.class, Use::word);
+        }
+    }
+
+    /** Reads a summary; a total has no place here, because it grows with the number of tries. */
+    static final class SummaryWord implements ITypeConverter<Summary> {
+        @Override
+        public Summary convert(String text) {
+            for (Summary one : List.of(Summary.BEST, Summary.MEAN, Summary.MEDIAN, Summary.LAST)) {
+                if (one.word().equalsIgnoreCase(text)) {
+                    return one;
+                }
+            }
+            throw new TypeConversionException("'" + text + "' is none of: best, mean, median, last");
+        }
     }
 }
