@@ -72,13 +72,14 @@ class BadInputTest {
                         "found 11 columns",
                         "Add or correct the heading row"),
                 Case.of(
-                        "no header, kind said",
-                        REFUSED,
-                        "a.csv",
-                        Desk.ROW + Desk.ROW,
-                        "a.csv:1: no heading for student, date, measure, value",
-                        "found 11 columns",
-                        "Add the heading row").with("--kind trials"),
+                                "no header, kind said",
+                                REFUSED,
+                                "a.csv",
+                                Desk.ROW + Desk.ROW,
+                                "a.csv:1: no heading for student, date, measure, value",
+                                "found 11 columns",
+                                "Add the heading row")
+                        .with("--kind trials"),
                 Case.of(
                         "misspelt heading",
                         REFUSED,
@@ -190,8 +191,17 @@ class BadInputTest {
                         ":2:7: HELP_BLANK (help); expected a word of the help scale",
                         "1 row without a word on help, kept as not recorded",
                         "--blank-help independent"),
-                row("unknown help", SET_ASIDE, Desk.row("independent", "indepedent"), ":2:7: HELP_UNKNOWN", "did you mean"),
-                row("free text for help", SET_ASIDE, Desk.row("independent", "held both of her hands all the way"), ":2:7: HELP_UNKNOWN (help); expected"));
+                row(
+                        "unknown help",
+                        SET_ASIDE,
+                        Desk.row("independent", "indepedent"),
+                        ":2:7: HELP_UNKNOWN",
+                        "did you mean"),
+                row(
+                        "free text for help",
+                        SET_ASIDE,
+                        Desk.row("independent", "held both of her hands all the way"),
+                        ":2:7: HELP_UNKNOWN (help); expected"));
     }
 
     private static List<Case> dates() {
@@ -235,11 +245,33 @@ class BadInputTest {
 
     private static List<Case> goals() {
         return List.of(
-                goal("goal for an unknown student", "g1,S09,line-steps,4,2025-09-01,10,2026-06-01", "goals.csv:2:2: GOAL_STUDENT_UNKNOWN", "add the student or correct the code"),
-                goal("due before baseline", "g1,S01,line-steps,4,2025-09-01,10,2025-08-01", "goals.csv:2:7: GOAL_UNCLEAR (due): found \"2025-08-01\"", "correct one of the two dates"),
-                goal("goal with an unknown measure", "g1,S01,line-stpes,4,2025-09-01,10,2026-06-01", "GOAL_UNCLEAR: found \"line-stpes\"", "did you mean line-steps?"),
-                goal("goal twice", "g1,S01,line-steps,4,2025-09-01,10,2026-06-01\ng1,S02,line-steps,4,2025-09-01,10,2026-06-01", "goals.csv:3:1: DUPLICATE", "remove or rename one of the two"),
-                Case.of("goal without an id", SET_ASIDE, "goals.csv", "goal,student,measure,target\n,S01,line-steps,4\n", "goals.csv:2:1: FIELD_MISSING", "stays in goals.csv as written"));
+                goal(
+                        "goal for an unknown student",
+                        "g1,S09,line-steps,4,2025-09-01,10,2026-06-01",
+                        "goals.csv:2:2: GOAL_STUDENT_UNKNOWN",
+                        "add the student or correct the code"),
+                goal(
+                        "due before baseline",
+                        "g1,S01,line-steps,4,2025-09-01,10,2025-08-01",
+                        "goals.csv:2:7: GOAL_UNCLEAR (due): found \"2025-08-01\"",
+                        "correct one of the two dates"),
+                goal(
+                        "goal with an unknown measure",
+                        "g1,S01,line-stpes,4,2025-09-01,10,2026-06-01",
+                        "GOAL_UNCLEAR: found \"line-stpes\"",
+                        "did you mean line-steps?"),
+                goal(
+                        "goal twice",
+                        "g1,S01,line-steps,4,2025-09-01,10,2026-06-01\ng1,S02,line-steps,4,2025-09-01,10,2026-06-01",
+                        "goals.csv:3:1: DUPLICATE",
+                        "remove or rename one of the two"),
+                Case.of(
+                        "goal without an id",
+                        SET_ASIDE,
+                        "goals.csv",
+                        "goal,student,measure,target\n,S01,line-steps,4\n",
+                        "goals.csv:2:1: FIELD_MISSING",
+                        "stays in goals.csv as written"));
     }
 
     private static Case row(String what, int exit, String rows, String... said) {
@@ -247,7 +279,12 @@ class BadInputTest {
     }
 
     private static Case goal(String what, String row, String... said) {
-        return Case.of(what, TAKEN, "goals.csv", "goal,student,measure,baseline,baseline_date,target,due\n" + row + "\n", said);
+        return Case.of(
+                what,
+                TAKEN,
+                "goals.csv",
+                "goal,student,measure,baseline,baseline_date,target,due\n" + row + "\n",
+                said);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -89,7 +89,8 @@ class BadStateTest {
 
     @Test
     void aSecondWriterIsSentAway() {
-        try (LogbookWriter other = LogbookWriter.open(desk.path("book"), OffsetDateTime.parse("2026-01-16T08:00:00Z"))) {
+        try (LogbookWriter other =
+                LogbookWriter.open(desk.path("book"), OffsetDateTime.parse("2026-01-16T08:00:00Z"))) {
             Map<String, String> before = desk.content();
             Run run = desk.imported("@a.csv");
             assertEquals(4, run.exitCode());
@@ -105,7 +106,9 @@ class BadStateTest {
     @Test
     void whatAKilledImportLeftIsNoTrialAndIsCleared() throws IOException {
         desk.imported("@a.csv");
-        desk.file("book/entries/0002-trials.csv", desk.text("book/entries/0001-trials.csv").replace(",6,", ",60,"));
+        desk.file(
+                "book/entries/0002-trials.csv",
+                desk.text("book/entries/0001-trials.csv").replace(",6,", ",60,"));
         desk.file("book/entries/.entry.part", "source,stud");
         desk.file("book/set-aside/0002.csv", "number,who\n");
         assertFalse(desk.run("score @book --by trial").out().contains(",60,"));
@@ -149,7 +152,9 @@ class BadStateTest {
     @Test
     void anEntryThatWasEditedByHandIsNamed() {
         desk.imported("@a.csv");
-        desk.file("book/entries/0001-trials.csv", desk.text("book/entries/0001-trials.csv").replace(",6,", ",9,"));
+        desk.file(
+                "book/entries/0001-trials.csv",
+                desk.text("book/entries/0001-trials.csv").replace(",6,", ",9,"));
         desk.file("b.csv", Desk.HEAD + Desk.row(",1,6,", ",2,7,"));
         Run run = desk.imported("@b.csv");
         assertEquals(3, run.exitCode());
@@ -160,13 +165,19 @@ class BadStateTest {
     void aNoteThatCouldRunAsAFormulaIsKeptButNeverRuns() {
         String note = "\"said \"\"one more\"\",\nthen sat\r\nand '=1\"";
         String formula = "\"=HYPERLINK(\"\"http://x\"\",\"\"see\"\")\"";
-        desk.file("n.csv", Desk.HEAD + Desk.row("school,", "school," + note)
-                + Desk.row("school,", "school," + formula, ",1,6,", ",2,6,")
-                + Desk.row("school,", "school," + formula, ",1,6,", ",2,x,"));
+        desk.file(
+                "n.csv",
+                Desk.HEAD
+                        + Desk.row("school,", "school," + note)
+                        + Desk.row("school,", "school," + formula, ",1,6,", ",2,6,")
+                        + Desk.row("school,", "school," + formula, ",1,6,", ",2,x,"));
         assertEquals(List.of("3", "2", "0", "1", "0", "0", "0001"), desk.counts(desk.imported("@n.csv"), "n.csv"));
         String entry = desk.text("book/entries/0001-trials.csv");
         assertTrue(entry.contains("\"said \"\"one more\"\",\nthen sat\r\nand '=1\""), entry);
-        for (String file : List.of(entry, desk.text("book/set-aside/0001.csv"), desk.run("score @book --by trial").out())) {
+        for (String file : List.of(
+                entry,
+                desk.text("book/set-aside/0001.csv"),
+                desk.run("score @book --by trial").out())) {
             assertTrue(file.contains("\"'=HYPERLINK(\"\"http://x\"\",\"\"see\"\")\""), file);
         }
     }

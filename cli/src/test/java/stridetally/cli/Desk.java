@@ -101,7 +101,8 @@ record Desk(Path folder) {
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path one : all.toList()) {
                 if (Files.isRegularFile(one) && !one.endsWith(".lock")) {
-                    content.put(folder.relativize(one).toString(), HexFormat.of().formatHex(Files.readAllBytes(one)));
+                    content.put(
+                            folder.relativize(one).toString(), HexFormat.of().formatHex(Files.readAllBytes(one)));
                 } else if (Files.isDirectory(one)) {
                     content.put(folder.relativize(one).toString(), "folder");
                 }

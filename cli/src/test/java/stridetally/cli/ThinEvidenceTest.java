@@ -14,8 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Goals about which little or nothing can be computed: each says why, in words, and no number stands in for it. */
 class ThinEvidenceTest {
-    private static final String GOALS = "goal,student,measure,side,baseline,baseline_date,target,due,trials_met,trials_given,"
-            + "sessions_met,help\n";
+    private static final String GOALS =
+            "goal,student,measure,side,baseline,baseline_date,target,due,trials_met,trials_given,"
+                    + "sessions_met,help\n";
 
     @TempDir
     @SuppressWarnings("NullAway.Init")
@@ -49,9 +50,21 @@ class ThinEvidenceTest {
         Desk desk = Desk.withLogbook(folder)
                 .file(
                         "goals.csv",
-                        GOALS + String.join(
-                                        ",", "g1", "S01", measure, goalSide, baseline, "2025-09-01", target, due, "1", "1",
-                                        "2", "independent")
+                        GOALS
+                                + String.join(
+                                        ",",
+                                        "g1",
+                                        "S01",
+                                        measure,
+                                        goalSide,
+                                        baseline,
+                                        "2025-09-01",
+                                        target,
+                                        due,
+                                        "1",
+                                        "1",
+                                        "2",
+                                        "independent")
                                 + "\n");
         assertEquals(0, desk.imported("@goals.csv").exitCode());
         if (!values.isEmpty()) {
@@ -63,11 +76,18 @@ class ThinEvidenceTest {
         assertEquals(0, trend.exitCode());
         assertTrue(trend.out().contains(reason), what + ": " + trend.out());
         if (!judgement.isEmpty()) {
-            assertTrue(trend.out().contains("\"judgement\": \"" + judgement + "\"") || trend.out().contains("\"judgement\":\"" + judgement + "\""), trend.out());
+            assertTrue(
+                    trend.out().contains("\"judgement\": \"" + judgement + "\"")
+                            || trend.out().contains("\"judgement\":\"" + judgement + "\""),
+                    trend.out());
         }
         for (String command : List.of(
-                "score @book", "score @book --by goal", "score @book --by period", "score @book --by student",
-                "trend @book", "report @book --from 2025-09-01 --to 2026-01-16")) {
+                "score @book",
+                "score @book --by goal",
+                "score @book --by period",
+                "score @book --by student",
+                "trend @book",
+                "report @book --from 2025-09-01 --to 2026-01-16")) {
             Run run = desk.run(command);
             assertEquals(0, run.exitCode(), command + ": " + run.err());
             assertFalse(run.out().contains("Infinity") || run.out().contains("null,"), run.out());
@@ -78,7 +98,12 @@ class ThinEvidenceTest {
     void tooFewRowsGiveALineOnlyWhenThereIsOne() {
         Desk desk = Desk.withLogbook(folder).file("a.csv", log("line-steps", "", "4 5"));
         desk.imported("@a.csv");
-        String line = desk.run("trend @book --as-of 2026-01-16").out().lines().skip(1).findFirst().orElseThrow();
+        String line = desk.run("trend @book --as-of 2026-01-16")
+                .out()
+                .lines()
+                .skip(1)
+                .findFirst()
+                .orElseThrow();
         // Two points a week apart, one step more: one step a week by hand.
         assertTrue(line.contains(",1.0,"), line);
     }
@@ -87,7 +112,8 @@ class ThinEvidenceTest {
         StringBuilder log = new StringBuilder("student,date,measure,trial,value,help,prompt,side,place\n");
         LocalDate day = LocalDate.of(2025, 11, 3);
         for (String value : values.split(" ", -1)) {
-            log.append(String.join(",", "S01", day.toString(), measure, "1", value, "independent", "none", side, "school"))
+            log.append(String.join(
+                            ",", "S01", day.toString(), measure, "1", value, "independent", "none", side, "school"))
                     .append('\n');
             day = day.plusWeeks(1);
         }

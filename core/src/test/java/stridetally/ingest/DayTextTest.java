@@ -100,7 +100,8 @@ class DayTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"5/5/2026", "5/05/2026", "13/4/2026", "25/13/2026", "0/5/2026", "2026-3-4", "3 Apr 2026", ""})
+    @ValueSource(
+            strings = {"5/5/2026", "5/05/2026", "13/4/2026", "25/13/2026", "0/5/2026", "2026-3-4", "3 Apr 2026", ""})
     void theseDoNot(String written) {
         assertFalse(DayText.needsOrder(written));
     }

@@ -48,7 +48,8 @@ class TextSourceTest {
 
     @Test
     void aLetterCutOffAtTheEndIsNotUtf8() {
-        assertEquals("windows-1252", source(new byte[] {'a', (byte) 0xc3}).charset().name());
+        assertEquals(
+                "windows-1252", source(new byte[] {'a', (byte) 0xc3}).charset().name());
     }
 
     @Test
@@ -66,8 +67,8 @@ class TextSourceTest {
         "610a00, a NUL byte at position 3"
     })
     void refusesWhatIsNoText(String hex, String sentence) {
-        String message = String.valueOf(
-                assertThrows(InputRefused.class, () -> source(bytes(hex, new byte[0]))).getMessage());
+        String message = String.valueOf(assertThrows(InputRefused.class, () -> source(bytes(hex, new byte[0])))
+                .getMessage());
         assertTrue(message.startsWith("log.csv: ") && message.contains(sentence), message);
     }
 

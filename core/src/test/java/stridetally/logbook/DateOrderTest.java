@@ -50,7 +50,9 @@ class DateOrderTest {
         assertEquals(
                 List.of("2026-05-05", "2026-04-03", "2026-04-04"),
                 days(DateOrder.UNPROVEN, "5/5/2026", "2026-04-03", "4 Apr 2026"));
-        assertEquals("DATE_IMPOSSIBLE", read(DateOrder.UNPROVEN, log("25/13/2026")).setAside().get(0).codes());
+        assertEquals(
+                "DATE_IMPOSSIBLE",
+                read(DateOrder.UNPROVEN, log("25/13/2026")).setAside().get(0).codes());
     }
 
     private static List<String> days(DateOrder order, String... written) {
@@ -62,7 +64,8 @@ class DateOrderTest {
     }
 
     private static String refusal(String log) {
-        return String.valueOf(assertThrows(InputRefused.class, () -> read(DateOrder.UNPROVEN, log)).getMessage());
+        return String.valueOf(assertThrows(InputRefused.class, () -> read(DateOrder.UNPROVEN, log))
+                .getMessage());
     }
 
     private static ReadLog read(DateOrder order, String log) {

@@ -56,7 +56,9 @@ class MalformedFilesTest {
         assertEquals(1, log.outcome().problems().count(code));
         assertEquals(2, log.outcome().rows());
         assertEquals(aside ? 1 : 2, log.outcome().taken());
-        assertEquals(aside ? List.of(code.name()) : List.of(), log.setAside().stream().map(SetAsideRow::codes).toList());
+        assertEquals(
+                aside ? List.of(code.name()) : List.of(),
+                log.setAside().stream().map(SetAsideRow::codes).toList());
         assertEquals(log.outcome().rows(), log.read());
     }
 
@@ -78,7 +80,8 @@ class MalformedFilesTest {
         files().map(MalformedFilesTest::codeOf).forEach(code -> assertTrue(covered.add(code), code + " has two files"));
         for (Map.Entry<ProblemCode, String> other : ELSEWHERE.entrySet()) {
             assertTrue(covered.add(other.getKey()), other.getKey() + " has a file and a place elsewhere");
-            String source = Files.readString(Path.of("src/test/java", other.getValue().replace('.', '/') + ".java"));
+            String source =
+                    Files.readString(Path.of("src/test/java", other.getValue().replace('.', '/') + ".java"));
             assertTrue(source.contains(other.getKey().name()), other.getValue() + " says nothing of " + other.getKey());
         }
         assertEquals(EnumSet.allOf(ProblemCode.class), covered);

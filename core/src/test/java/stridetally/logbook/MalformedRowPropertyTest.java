@@ -22,9 +22,38 @@ class MalformedRowPropertyTest {
             List.of("line-steps", "success", "line-share", "hop-count", "line-time", "jump-distance", "falls", "", "x"),
             List.of("", "1", "2", "0", "-1", "1.0", "999999", "9999999", "one"),
             List.of(
-                    "4", "0", "-3", "4.5", "1e3", "NaN", ">60", "<5", "> 60 <", "4/5", "5/4", "4/0", "80%", "180%", "1:05",
-                    "1:5", "6 ft 2 in", "6'2\"\"", "unable", "absent", "yes", "999999999999", "0.0000000001", "~4?*", "",
-                    "\u221e", "12 sec", "4 of many", "4//5", ">", "+", "4+"),
+                    "4",
+                    "0",
+                    "-3",
+                    "4.5",
+                    "1e3",
+                    "NaN",
+                    ">60",
+                    "<5",
+                    "> 60 <",
+                    "4/5",
+                    "5/4",
+                    "4/0",
+                    "80%",
+                    "180%",
+                    "1:05",
+                    "1:5",
+                    "6 ft 2 in",
+                    "6'2\"\"",
+                    "unable",
+                    "absent",
+                    "yes",
+                    "999999999999",
+                    "0.0000000001",
+                    "~4?*",
+                    "",
+                    "\u221e",
+                    "12 sec",
+                    "4 of many",
+                    "4//5",
+                    ">",
+                    "+",
+                    "4+"),
             List.of("", "s", "steps", "cm", "%", "tries", "proportion", "furlong", "ft", "count"),
             List.of("", "5", "0", "-5", "5.5", "99999999999", "5 m", "x"),
             List.of("", "independent", "Ind", "CGA", "nobody"),
@@ -34,7 +63,15 @@ class MalformedRowPropertyTest {
             List.of("", "probe", "practice", "game"),
             List.of("", "school", "home", "moon"),
             List.of("", "pt-1", "\"pt \"\"1\"\"\"", "@x"),
-            List.of("", "ok", "\"two\nlines\"", "\"=HYPERLINK(\"\"x\"\")\"", "\"open", "\"a\" b", "a,b", "\u0001\u00e9"));
+            List.of(
+                    "",
+                    "ok",
+                    "\"two\nlines\"",
+                    "\"=HYPERLINK(\"\"x\"\")\"",
+                    "\"open",
+                    "\"a\" b",
+                    "a,b",
+                    "\u0001\u00e9"));
 
     static LongStream seeds() {
         return LongStream.range(1, 201);
@@ -73,8 +110,10 @@ class MalformedRowPropertyTest {
             log.append(row(random)).append('\n');
         }
         KnownTrials known = new KnownTrials();
-        TrialImport.Outcome first = ReadLog.of(log.toString(), known, 1, TrialImport.Clash.SET_ASIDE).outcome();
-        TrialImport.Outcome second = ReadLog.of(log.toString(), known, 2, TrialImport.Clash.SET_ASIDE).outcome();
+        TrialImport.Outcome first = ReadLog.of(log.toString(), known, 1, TrialImport.Clash.SET_ASIDE)
+                .outcome();
+        TrialImport.Outcome second = ReadLog.of(log.toString(), known, 2, TrialImport.Clash.SET_ASIDE)
+                .outcome();
         assertEquals(0, second.taken());
         assertTrue(second.known() >= first.taken());
     }

@@ -53,7 +53,8 @@ class TrialIdentityTest {
 
         KnownTrials known = new KnownTrials();
         ReadLog.of(HEAD + FIRST, known, 1, TrialImport.Clash.SET_ASIDE);
-        TrialImport.Outcome next = ReadLog.of(HEAD + second, known, 2, TrialImport.Clash.SET_ASIDE).outcome();
+        TrialImport.Outcome next =
+                ReadLog.of(HEAD + second, known, 2, TrialImport.Clash.SET_ASIDE).outcome();
         assertEquals(standing == KnownTrials.Standing.NEW ? 1 : 0, next.taken());
         assertEquals(standing == KnownTrials.Standing.SAME ? 1 : 0, next.known());
         assertEquals(standing == KnownTrials.Standing.OTHER_VALUE ? 1 : 0, next.setAside());
@@ -76,15 +77,22 @@ class TrialIdentityTest {
         String log = HEAD + FIRST.replace("pt-1,1,", "pt-1,,").repeat(3);
         KnownTrials known = new KnownTrials();
         ReadLog first = ReadLog.of(log, known, 1, TrialImport.Clash.SET_ASIDE);
-        assertEquals(List.of("1", "2", "3"), first.rows().stream().map(row -> row.get(5)).toList());
+        assertEquals(
+                List.of("1", "2", "3"),
+                first.rows().stream().map(row -> row.get(5)).toList());
         assertEquals(3, first.outcome().numbered());
-        assertEquals(3, ReadLog.of(log, known, 2, TrialImport.Clash.SET_ASIDE).outcome().known());
+        assertEquals(
+                3,
+                ReadLog.of(log, known, 2, TrialImport.Clash.SET_ASIDE).outcome().known());
     }
 
     @Test
     void aSecondRowOfTheFileIsNamedWithTheLineOfTheFirst() {
         String note = FIRST.replace("first", "\"three\nlines\nlong\"");
-        List<String> sentences = ReadLog.of(HEAD + note + FIRST.replace("1,6,", "2,6,") + FIRST.replace("1,6,", "2,6,")
+        List<String> sentences = ReadLog.of(HEAD
+                        + note
+                        + FIRST.replace("1,6,", "2,6,")
+                        + FIRST.replace("1,6,", "2,6,")
                         + FIRST.replace("1,6,", "2,9,"))
                 .outcome()
                 .problems()
@@ -93,7 +101,11 @@ class TrialIdentityTest {
                 "log.csv:6: DUPLICATE: found \"line 5 of this file has the same try with the same value\"; expected one row"
                         + " for each try; give this try its own number, or dismiss the row",
                 sentences.get(0));
-        assertTrue(sentences.get(1).startsWith("log.csv:7: CONFLICT: found \"line 5 of this file has this try with another"), sentences.get(1));
+        assertTrue(
+                sentences
+                        .get(1)
+                        .startsWith("log.csv:7: CONFLICT: found \"line 5 of this file has this try with another"),
+                sentences.get(1));
     }
 
     @Test
@@ -101,15 +113,22 @@ class TrialIdentityTest {
         KnownTrials known = new KnownTrials();
         ReadLog.of(HEAD + FIRST, known, 1, TrialImport.Clash.SET_ASIDE);
         String other = HEAD + FIRST.replace("1,6,", "1,7,");
-        String sentence = ReadLog.of(other, known, 2, TrialImport.Clash.SET_ASIDE).outcome().problems().sentences().get(0);
+        String sentence = ReadLog.of(other, known, 2, TrialImport.Clash.SET_ASIDE)
+                .outcome()
+                .problems()
+                .sentences()
+                .get(0);
         assertEquals(
                 "log.csv:2: CONFLICT: found \"entry 0001, line 2 has this try with another value\"; expected one value for"
                         + " each try; import it with --replace if this one is right, or give the try its own number",
                 sentence);
-        TrialImport.Outcome replaced = ReadLog.of(other, known, 2, TrialImport.Clash.REPLACE).outcome();
+        TrialImport.Outcome replaced =
+                ReadLog.of(other, known, 2, TrialImport.Clash.REPLACE).outcome();
         assertEquals(List.of(LineRange.line(1, 2)), replaced.superseded());
         assertEquals(1, replaced.taken());
-        assertEquals(1, ReadLog.of(other, known, 3, TrialImport.Clash.REPLACE).outcome().known());
+        assertEquals(
+                1,
+                ReadLog.of(other, known, 3, TrialImport.Clash.REPLACE).outcome().known());
     }
 
     @Test
@@ -117,7 +136,9 @@ class TrialIdentityTest {
         ReadLog log = ReadLog.of(
                 HEAD + FIRST + FIRST.replace("1,6,", "1,7,"), new KnownTrials(), 1, TrialImport.Clash.REPLACE);
         assertEquals(1, log.outcome().setAside());
-        assertTrue(log.setAside().get(0).mend().contains("keep the right one"), log.setAside().get(0).mend());
+        assertTrue(
+                log.setAside().get(0).mend().contains("keep the right one"),
+                log.setAside().get(0).mend());
     }
 
     @Test
@@ -127,7 +148,15 @@ class TrialIdentityTest {
             log.append(FIRST.replace("pt-1,1,", "pt-1," + trial + ","));
         }
         KnownTrials known = new KnownTrials();
-        assertEquals(3000, ReadLog.of(log.toString(), known, 1, TrialImport.Clash.SET_ASIDE).outcome().taken());
-        assertEquals(3000, ReadLog.of(log.toString(), known, 2, TrialImport.Clash.SET_ASIDE).outcome().known());
+        assertEquals(
+                3000,
+                ReadLog.of(log.toString(), known, 1, TrialImport.Clash.SET_ASIDE)
+                        .outcome()
+                        .taken());
+        assertEquals(
+                3000,
+                ReadLog.of(log.toString(), known, 2, TrialImport.Clash.SET_ASIDE)
+                        .outcome()
+                        .known());
     }
 }
