@@ -57,15 +57,20 @@ final class History {
             return false;
         }
         NavigableMap<Version, Path> versions = versions(folder, kind);
+        // What was known on a day must stay what was known on it, whatever day is typed later.
+        LocalDate stamp =
+                versions.isEmpty() || versions.lastKey().day().isBefore(day)
+                        ? day
+                        : versions.lastKey().day();
         int number = 1;
-        if (!versions.isEmpty() && versions.lastKey().day().equals(day)) {
+        if (!versions.isEmpty() && versions.lastKey().day().equals(stamp)) {
             number = versions.lastKey().number() + 1;
             // A run that was stopped between keeping and replacing has kept it already.
             if (Arrays.equals(old, Files.readAllBytes(versions.lastEntry().getValue()))) {
                 return true;
             }
         }
-        String name = kind.stem() + "-" + day + (number == 1 ? "" : "-" + number) + ".csv";
+        String name = kind.stem() + "-" + stamp + (number == 1 ? "" : "-" + number) + ".csv";
         Path temporary = folder.entries().resolve(LogbookWriter.FILE_TEMPORARY);
         Files.deleteIfExists(temporary);
         DurableFiles.create(temporary, old);
