@@ -68,6 +68,7 @@ record ReadLog(TrialImport.Outcome outcome, List<List<String>> rows, List<SetAsi
     }
 
     /** Bytes in memory. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Bytes(String name, byte[] content) implements ByteSource {
         @Override
         public long size() {
