@@ -58,7 +58,8 @@ class ImportCommandTest {
         Run run = desk.imported("@v.csv");
         assertEquals(1, run.exitCode());
         assertEquals(List.of("3", "1", "0", "2", "0", "0", "0001"), desk.counts(run, "v.csv"));
-        assertTrue(run.err().contains("v.csv:3: DUPLICATE: found \"line 2 of this file has the same visit\""), run.err());
+        assertTrue(
+                run.err().contains("v.csv:3: DUPLICATE: found \"line 2 of this file has the same visit\""), run.err());
         assertTrue(run.err().contains("v.csv:4: STUDENT_UNKNOWN; expected a code of students.csv"), run.err());
     }
 
@@ -110,7 +111,8 @@ class ImportCommandTest {
         Map<String, String> before = desk.content();
         Run run = desk.imported("@a.csv --strict");
         assertEquals(3, run.exitCode());
-        assertTrue(run.err().contains("--strict: 1 row would be set aside, so nothing was taken; the first: "), run.err());
+        assertTrue(
+                run.err().contains("--strict: 1 row would be set aside, so nothing was taken; the first: "), run.err());
         assertTrue(run.err().contains("a.csv:4:1: STUDENT_UNKNOWN"), run.err());
         assertEquals(before, desk.content());
         desk.file("a.csv", TWO);
@@ -130,7 +132,8 @@ class ImportCommandTest {
 
     @Test
     void aDryRunTellsEverythingAndWritesNothing() {
-        desk.file("s.csv", "student,grade\nS01,2\nS03,1\n").file("a.csv", TWO + Desk.row("S01", "S03", ",1,6,", ",3,6,"));
+        desk.file("s.csv", "student,grade\nS01,2\nS03,1\n")
+                .file("a.csv", TWO + Desk.row("S01", "S03", ",1,6,", ",3,6,"));
         Map<String, String> before = desk.content();
         Run dry = desk.imported("@s.csv @a.csv --dry-run");
         assertEquals(List.of("3", "3", "0", "0", "0", "0", ""), desk.counts(dry, "a.csv"));
@@ -192,7 +195,9 @@ class ImportCommandTest {
 
     @Test
     void aDecimalCommaIsReadWhenItIsDeclared() {
-        String log = (Desk.HEAD + Desk.row("line-steps", "line-time", "steps", "s")).replace(",", ";").replace(";6;", ";6,5;");
+        String log = (Desk.HEAD + Desk.row("line-steps", "line-time", "steps", "s"))
+                .replace(",", ";")
+                .replace(";6;", ";6,5;");
         desk.file("a.csv", log);
         assertEquals(1, desk.imported("@a.csv --dry-run").exitCode());
         assertEquals(0, desk.imported("@a.csv --decimal comma").exitCode());
@@ -201,10 +206,14 @@ class ImportCommandTest {
 
     @Test
     void blankHelpIsDeclaredForTheFormAndSaidSo() {
-        desk.file("a.csv", Desk.HEAD + Desk.row("independent", "") + Desk.row("independent", "", ",1,6,", ",2,absent,"));
+        desk.file(
+                "a.csv", Desk.HEAD + Desk.row("independent", "") + Desk.row("independent", "", ",1,6,", ",2,absent,"));
         assertEquals(0, desk.imported("@a.csv --blank-help Ind").exitCode());
-        List<String> rows = desk.run("score @book --by trial").out().lines().skip(1).toList();
-        assertTrue(rows.get(0).contains(",independent,none,") && rows.get(0).endsWith("6 steps | help declared by form"), rows.get(0));
+        List<String> rows =
+                desk.run("score @book --by trial").out().lines().skip(1).toList();
+        assertTrue(
+                rows.get(0).contains(",independent,none,") && rows.get(0).endsWith("6 steps | help declared by form"),
+                rows.get(0));
         assertTrue(rows.get(1).endsWith("absent steps"), "no help was given where nobody tried: " + rows.get(1));
     }
 
@@ -216,7 +225,8 @@ class ImportCommandTest {
         desk.imported("@b.csv --as-of 2026-01-08");
         desk.file("c.csv", Desk.HEAD + Desk.row(",1,6,", ",4,8,"));
         desk.imported("@c.csv --as-of 2026-01-12");
-        List<String> lines = desk.text("book/entries/journal.csv").lines().skip(1).toList();
+        List<String> lines =
+                desk.text("book/entries/journal.csv").lines().skip(1).toList();
         assertTrue(lines.get(0).contains("2026-01-10T00:00Z"), lines.get(0));
         assertTrue(lines.get(1).contains("2026-01-10T00:00Z"), "not before the line above it: " + lines.get(1));
         assertTrue(lines.get(2).contains("2026-01-12T00:00Z"), lines.get(2));
@@ -240,8 +250,18 @@ class ImportCommandTest {
         assertEquals(3, undo.exitCode());
         assertTrue(undo.err().contains("replaces rows of entry 0001; take that one back first"), undo.err());
         assertEquals(List.of("6", "9", "9"), values());
-        assertEquals(then, desk.run("score @book --by trial --known 2026-01-11 --as-of 2026-01-16").out());
-        assertEquals("", desk.run("score @book --by trial --known 2026-01-09").out().lines().skip(1).findFirst().orElse(""));
+        assertEquals(
+                then,
+                desk.run("score @book --by trial --known 2026-01-11 --as-of 2026-01-16")
+                        .out());
+        assertEquals(
+                "",
+                desk.run("score @book --by trial --known 2026-01-09")
+                        .out()
+                        .lines()
+                        .skip(1)
+                        .findFirst()
+                        .orElse(""));
     }
 
     @Test
@@ -249,7 +269,8 @@ class ImportCommandTest {
         desk.file("students.csv", "student,grade\nS01,2\nS02,4\n");
         assertEquals(0, desk.imported("@students.csv --as-of 2026-01-20").exitCode());
         assertTrue(lineOf(desk.text("book/students.csv"), "S02").startsWith("S02,4"));
-        assertTrue(lineOf(desk.text("book/history/students-2026-01-20.csv"), "S02").startsWith("S02,3"));
+        assertTrue(
+                lineOf(desk.text("book/history/students-2026-01-20.csv"), "S02").startsWith("S02,3"));
     }
 
     @Test
@@ -257,7 +278,8 @@ class ImportCommandTest {
         desk.file("students.csv", "student,grade\nS01,2\nS02,4\n");
         // The first table came on the day of the clock, 2026-01-16.
         assertEquals(0, desk.imported("@students.csv --as-of 2026-01-12").exitCode());
-        assertTrue(lineOf(desk.text("book/history/students-2026-01-16-2.csv"), "S02").startsWith("S02,3"));
+        assertTrue(lineOf(desk.text("book/history/students-2026-01-16-2.csv"), "S02")
+                .startsWith("S02,3"));
     }
 
     private static String lineOf(String text, String start) {
@@ -276,9 +298,12 @@ class ImportCommandTest {
     /** The value column of every trial that stands. */
     private List<String> values() {
         Run run = desk.run("score @book --by trial --format json");
-        return run.out().lines()
+        return run.out()
+                .lines()
                 .filter(line -> line.contains("\"value\""))
-                .flatMap(line -> java.util.regex.Pattern.compile("\"value\": ?\"?([^\",}]*)").matcher(line).results())
+                .flatMap(line -> java.util.regex.Pattern.compile("\"value\": ?\"?([^\",}]*)")
+                        .matcher(line)
+                        .results())
                 .map(found -> found.group(1))
                 .toList();
     }

@@ -26,8 +26,32 @@ class RoundTripTest {
     private static final String HEAD =
             "source,student,date,session,measure,trial,value,unit,of,help,prompt,side,protocol,use,place,observer,activity,note\n";
     private static final List<String> PIECES = List.of(
-            "\"", "\"\"", ",", ";", "\n", "\r", "\r\n", "=", "+1", "-", "@", "'", "''", "\t", " ", "\u00a0", "\uff1d", "|",
-            "one more", "Zo\u00eb", "\ud83d\ude00", "=HYPERLINK(\"http://x\",\"see\")", "\u0001", "\u2028", "#", "\\");
+            "\"",
+            "\"\"",
+            ",",
+            ";",
+            "\n",
+            "\r",
+            "\r\n",
+            "=",
+            "+1",
+            "-",
+            "@",
+            "'",
+            "''",
+            "\t",
+            " ",
+            "\u00a0",
+            "\uff1d",
+            "|",
+            "one more",
+            "Zo\u00eb",
+            "\ud83d\ude00",
+            "=HYPERLINK(\"http://x\",\"see\")",
+            "\u0001",
+            "\u2028",
+            "#",
+            "\\");
 
     @TempDir
     @SuppressWarnings("NullAway.Init")
@@ -77,9 +101,17 @@ class RoundTripTest {
                 rows++;
                 String[] parts = value.split(" of ", -1);
                 String side = measure.sidedness() == Sidedness.NONE ? "" : "left";
-                log.append("north,S01,2026-01-05,,").append(measure.id().text()).append(',').append(rows).append(',')
-                        .append(parts[0]).append(",,").append(parts.length > 1 ? parts[1] : "")
-                        .append(",contact guard,verbal,").append(side).append(",,practice,home,pt-1,,\n");
+                log.append("north,S01,2026-01-05,,")
+                        .append(measure.id().text())
+                        .append(',')
+                        .append(rows)
+                        .append(',')
+                        .append(parts[0])
+                        .append(",,")
+                        .append(parts.length > 1 ? parts[1] : "")
+                        .append(",contact guard,verbal,")
+                        .append(side)
+                        .append(",,practice,home,pt-1,,\n");
             }
         }
         assertTrue(rows > 150, rows + " rows");
@@ -113,7 +145,10 @@ class RoundTripTest {
         assertEquals(rows, before.size());
         assertEquals(String.join("\n", before), String.join("\n", trials("copy")));
         // The logbooks have different ids, so a trial without a source got its logbook's, which came along.
-        assertEquals(List.of(Integer.toString(rows), "0", Integer.toString(rows)), desk.counts(desk.run("import @out.csv --logbook @book"), "out.csv").subList(0, 3));
+        assertEquals(
+                List.of(Integer.toString(rows), "0", Integer.toString(rows)),
+                desk.counts(desk.run("import @out.csv --logbook @book"), "out.csv")
+                        .subList(0, 3));
     }
 
     /** Every cell of every trial that stands, but for where it stood and how it was written. */
@@ -126,7 +161,9 @@ class RoundTripTest {
     }
 
     private static String text(SplittableRandom random) {
-        return random.ints(random.nextInt(5), 0, PIECES.size()).mapToObj(PIECES::get).collect(Collectors.joining());
+        return random.ints(random.nextInt(5), 0, PIECES.size())
+                .mapToObj(PIECES::get)
+                .collect(Collectors.joining());
     }
 
     private static String quoted(String text) {

@@ -41,12 +41,16 @@ class SampleLogsTest {
             assertEquals(0, again.get(1), "taken again of " + logs.get(log));
             assertTrue(again.get(2) >= taken.get(log), "known of " + logs.get(log));
         }
-        long trials = desk.run("score @book --by trial --as-of 2027-06-30").out().lines().count();
+        long trials = desk.run("score @book --by trial --as-of 2027-06-30")
+                .out()
+                .lines()
+                .count();
         assertTrue(trials > 1000, trials + " trials stand");
     }
 
     private static List<Long> imported(Desk desk, Path log) {
-        Run run = Run.of("import", log.toString(), "--logbook", desk.path("book").toString(), "--as-of", "2027-06-30");
+        Run run =
+                Run.of("import", log.toString(), "--logbook", desk.path("book").toString(), "--as-of", "2027-06-30");
         assertTrue(run.exitCode() <= 1, run.err());
         return desk.counts(run, String.valueOf(log.getFileName())).subList(0, 5).stream()
                 .map(Long::valueOf)

@@ -58,10 +58,9 @@ final class History {
         }
         NavigableMap<Version, Path> versions = versions(folder, kind);
         // What was known on a day must stay what was known on it, whatever day is typed later.
-        LocalDate stamp =
-                versions.isEmpty() || versions.lastKey().day().isBefore(day)
-                        ? day
-                        : versions.lastKey().day();
+        LocalDate stamp = versions.isEmpty() || versions.lastKey().day().isBefore(day)
+                ? day
+                : versions.lastKey().day();
         int number = 1;
         if (!versions.isEmpty() && versions.lastKey().day().equals(stamp)) {
             number = versions.lastKey().number() + 1;
