@@ -26,6 +26,7 @@ class BadInputTest {
     private Path folder;
 
     /** What was handed over under a name, and what must be said of it. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Case(String what, int exit, String file, byte[] content, String options, List<String> said) {
         static Case of(String what, int exit, String file, String content, String... said) {
             return new Case(what, exit, file, content.getBytes(StandardCharsets.UTF_8), "", List.of(said));
