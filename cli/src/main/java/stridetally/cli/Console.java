@@ -4,6 +4,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.time.Clock;
 import stridetally.cli.options.CommonOptions;
+import stridetally.problem.ProblemTally;
+import stridetally.problem.Severity;
 
 /** What a command may use of its surroundings: streams, clock, and a voice towards the person that heeds {@code --quiet}. */
 public final class Console {
@@ -40,6 +42,13 @@ public final class Console {
         if (!common.quiet()) {
             warn(sentence);
         }
+    }
+
+    /** Tells what is wrong with rows: that some were not taken must be known, what is only doubtful can be hushed. */
+    public void tell(ProblemTally problems) {
+        problems.sentences(Severity.SET_ASIDE).forEach(this::warn);
+        problems.sentences(Severity.NOTE).forEach(this::note);
+        problems.sentences(Severity.COUNTED).forEach(this::note);
     }
 
     /** Says something that must be known; {@code --quiet} keeps it. */

@@ -1,14 +1,11 @@
 package stridetally.cli;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static stridetally.cli.Csv.cell;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
  * through two files and a change of unit.
  */
 final class OutsideDataTest {
+    private static final Path DATA = Path.of("../core/src/test/resources/reference/datasets");
     private static final double TOLERANCE = 1e-9;
     private static final LocalDate FIRST_DAY = LocalDate.of(2000, 1, 1);
     private static final String EXPECTED = "own_ols_slope_";
@@ -108,9 +106,6 @@ final class OutsideDataTest {
     }
 
     private static Csv resource(String name) throws IOException {
-        try (InputStream data =
-                requireNonNull(OutsideDataTest.class.getResourceAsStream("/reference/datasets/" + name), name)) {
-            return Csv.of(new String(data.readAllBytes(), StandardCharsets.UTF_8));
-        }
+        return Csv.of(Files.readString(DATA.resolve(name)));
     }
 }

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stridetally.ingest.KnownTrials;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.TextSource;
@@ -23,6 +25,8 @@ public final class ImportRun {
     private final Optional<LogbookWriter> writer;
     private final KnownTrials knownTrials;
     private final KnownVisits knownVisits;
+    private final Logbook book;
+    private final Set<String> sources = new HashSet<>();
     private final LogRules rules;
     private final TrialImport.Clash clash;
     private final String label;
@@ -44,6 +48,7 @@ public final class ImportRun {
         this.writer = writer;
         this.knownTrials = knownTrials;
         this.knownVisits = KnownVisits.of(book);
+        this.book = book;
         this.rules = rules;
         this.clash = clash;
         this.label = label;
@@ -61,8 +66,7 @@ public final class ImportRun {
             NewEntry facts = new NewEntry(
                     label(text), hash(text), outcome.rows(), outcome.known(), outcome.blank(), outcome.superseded());
             List<String> notes = notes(text, log, outcome);
-            Optional<Integer> entry = commit(draft, facts);
-            count(outcome.taken() + outcome.setAside());
+            Optional<Integer> entry = commit(draft, facts, outcome.taken(), outcome.setAside(), notes);
             return new ImportedFile(
                     text.bytes().name(),
                     EntryKind.TRIALS.word(),
@@ -92,8 +96,8 @@ public final class ImportRun {
             VisitLog.Count count = VisitLog.read(reader, name, visits);
             NewEntry facts =
                     new NewEntry(label(text), hash(text), count.rows(), visits.known(), count.blank(), List.of());
-            Optional<Integer> entry = commit(draft, facts);
-            count(visits.taken() + visits.setAside());
+            List<String> notes = noted(text);
+            Optional<Integer> entry = commit(draft, facts, visits.taken(), visits.setAside(), notes);
             visits.remember();
             return new ImportedFile(
                     name,
@@ -106,7 +110,7 @@ public final class ImportRun {
                     0,
                     entry,
                     problems,
-                    noted(text));
+                    notes);
         } catch (IOException failed) {
             throw unreadable(name, failed);
         } finally {
@@ -123,19 +127,28 @@ public final class ImportRun {
         }
     }
 
-    /** A draft without a row, taken or set aside, makes no entry. */
-    private Optional<Integer> commit(Optional<EntryDraft> draft, NewEntry facts) {
-        return draft.filter(rows -> rows.taken() + rows.setAsideRows() > 0)
-                .map(rows -> writer.orElseThrow().commit(rows, facts).number());
-    }
-
-    /** Also a dry run counts the entries that it would make. */
-    private void count(long rows) {
-        nextEntry += rows > 0 ? 1 : 0;
+    /**
+     * A file without a row, taken or set aside, makes no entry. Nor does one that was brought in before and of which nothing
+     * more can be taken: its rows lie aside already, and must not lie there twice. Also a dry run counts the entries that it
+     * would make.
+     */
+    private Optional<Integer> commit(
+            Optional<EntryDraft> draft, NewEntry facts, long taken, long setAside, List<String> notes) {
+        boolean again =
+                !sources.add(facts.sourceHash()) || book.liveEntry(facts.sourceHash()).isPresent();
+        if (taken == 0 && setAside > 0 && again) {
+            notes.add("this file was brought in before; its rows that are set aside lie in the logbook already");
+            return Optional.empty();
+        }
+        if (taken + setAside == 0) {
+            return Optional.empty();
+        }
+        nextEntry++;
+        return draft.map(rows -> writer.orElseThrow().commit(rows, facts).number());
     }
 
     private List<String> notes(TextSource text, TrialLog log, TrialImport.Outcome outcome) {
-        List<String> notes = new ArrayList<>(noted(text));
+        List<String> notes = noted(text);
         if (!log.layout().unknown().isEmpty()) {
             notes.add("columns not read: " + String.join(", ", log.layout().unknown()));
         }
@@ -154,7 +167,11 @@ public final class ImportRun {
     }
 
     private static List<String> noted(TextSource text) {
-        return text.note().isEmpty() ? List.of() : List.of(text.note());
+        List<String> notes = new ArrayList<>();
+        if (!text.note().isEmpty()) {
+            notes.add(text.note());
+        }
+        return notes;
     }
 
     private String label(TextSource text) {

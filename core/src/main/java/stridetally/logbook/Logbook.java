@@ -166,6 +166,13 @@ public final class Logbook {
         return journal.entries();
     }
 
+    /** The entry that was made of a source with this hash and not taken back, if any. */
+    Optional<Entry> liveEntry(String sourceHash) {
+        return journal.live().stream()
+                .filter(entry -> entry.sourceHash().equals(sourceHash))
+                .findFirst();
+    }
+
     /** Set-aside rows of live entries that nobody dismissed, in journal order. */
     public List<SetAsideRecord> openSetAside() {
         List<SetAsideRecord> open = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Problems of one file, counted by code, with the first few of each kept for a person to read. Order of first appearance. */
 public final class ProblemTally {
@@ -31,12 +32,17 @@ public final class ProblemTally {
      * only counted, the first and how many there are.
      */
     public List<String> sentences() {
+        return Stream.of(Severity.values())
+                .flatMap(severity -> sentences(severity).stream())
+                .toList();
+    }
+
+    /** The sentences of one severity. */
+    public List<String> sentences(Severity severity) {
         List<String> text = new ArrayList<>();
-        for (Severity severity : Severity.values()) {
-            for (Map.Entry<ProblemCode, List<RowProblem>> entry : examples.entrySet()) {
-                if (entry.getKey().severity() == severity) {
-                    tell(entry.getKey(), entry.getValue(), text);
-                }
+        for (Map.Entry<ProblemCode, List<RowProblem>> entry : examples.entrySet()) {
+            if (entry.getKey().severity() == severity) {
+                tell(entry.getKey(), entry.getValue(), text);
             }
         }
         return text;

@@ -131,7 +131,7 @@ final class Importing {
     }
 
     private void tell(ImportedFile file) {
-        file.problems().sentences().forEach(console::warn);
+        console.tell(file.problems());
         file.notes().forEach(note -> console.note(file.name() + ": " + note));
     }
 

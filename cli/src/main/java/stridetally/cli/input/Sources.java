@@ -51,7 +51,7 @@ public final class Sources {
     public LogRead log(SourceOption source, WritingOptions writing, LocalDate asOf) {
         ByteSource bytes = source.isStandardInput() ? new StandardInput(console.in()) : new FileSource(source.path());
         LogRead log = LogRead.of(bytes, new LogRead.How(asOf, writing.order(), writing.decimals()));
-        log.problems().sentences().forEach(console::warn);
+        console.tell(log.problems());
         if (!log.note().isEmpty()) {
             console.note(log.note());
         }
