@@ -34,8 +34,8 @@ final class BroughtInAgainTest {
     @Test
     void twiceInOneCommandIsOneEntry() throws IOException {
         SampleLogbook book = SampleLogbook.begin(folder.resolve("logbook"));
-        Run run = Run.of(
-                "import", ERRORS, ERRORS, "--logbook", book.folder().toString(), "--as-of", Term.WINTER.lastDay);
+        Run run =
+                Run.of("import", ERRORS, ERRORS, "--logbook", book.folder().toString(), "--as-of", Term.WINTER.lastDay);
         assertEquals(1, run.exitCode(), run.err());
         assertTrue(
                 run.err().contains("this file was brought in before; its rows that are set aside lie in the logbook"),

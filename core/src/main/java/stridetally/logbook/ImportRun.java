@@ -134,8 +134,8 @@ public final class ImportRun {
      */
     private Optional<Integer> commit(
             Optional<EntryDraft> draft, NewEntry facts, long taken, long setAside, List<String> notes) {
-        boolean again =
-                !sources.add(facts.sourceHash()) || book.liveEntry(facts.sourceHash()).isPresent();
+        boolean again = !sources.add(facts.sourceHash())
+                || book.liveEntry(facts.sourceHash()).isPresent();
         if (taken == 0 && setAside > 0 && again) {
             notes.add("this file was brought in before; its rows that are set aside lie in the logbook already");
             return Optional.empty();
