@@ -77,9 +77,18 @@ class BadStateTest {
         assertTrue(run.err().contains("a.csv cannot be read; check its permissions"), run.err());
     }
 
-    @Test
-    void ofSeveralFilesNoneIsTakenWhenOneCannotBeUsed() {
-        desk.file("b.csv", "student,date\nS01,2026-01-05\n");
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "student,date | S01,2026-01-05",
+                "student,date,measure,value | S01,1/5/2026,line-steps,4",
+                "student,date,measure,value | ''",
+                "student,date,status | ''",
+                "student,grade | S01,2,3"
+            })
+    void ofSeveralFilesNoneIsTakenWhenOneCannotBeUsed(String headings, String row) {
+        desk.file("b.csv", headings + "\n" + row + "\n");
         Map<String, String> before = desk.content();
         assertEquals(3, desk.imported("@a.csv @b.csv").exitCode());
         assertEquals(before, desk.content());

@@ -122,8 +122,12 @@ public final class ImportRun {
     public void check(EntryKind kind, TextSource text) {
         if (kind == EntryKind.TRIALS) {
             TrialLog.open(text, rules);
-        } else {
-            visitHeadings(text);
+            return;
+        }
+        try (Reader reader = text.open()) {
+            VisitLog.read(reader, text.bytes().name(), VisitLog.Taker.NOBODY);
+        } catch (IOException failed) {
+            throw unreadable(text.bytes().name(), failed);
         }
     }
 

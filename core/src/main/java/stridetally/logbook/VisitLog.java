@@ -20,6 +20,15 @@ public final class VisitLog {
 
     /** Takes the rows of a log in file order. */
     public interface Taker {
+        /** Takes nothing: for a first look at whether a log can be read. */
+        Taker NOBODY = new Taker() {
+            @Override
+            public void taken(Visit visit, Row row) {}
+
+            @Override
+            public void setAside(Row row, List<RowProblem> problems) {}
+        };
+
         /** A visit. */
         void taken(Visit visit, Row row);
 

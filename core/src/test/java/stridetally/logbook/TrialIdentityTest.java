@@ -86,6 +86,26 @@ class TrialIdentityTest {
                 ReadLog.of(log, known, 2, TrialImport.Clash.SET_ASIDE).outcome().known());
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "north, south, 1",
+        "S01, S02, 1",
+        "2026-10-05, 2026-10-06, 1",
+        "am, pm, 1",
+        "hop-count, line-steps, 1",
+        "left, right, 1",
+        "shoes=on, shoes=off, 1",
+        "school, home, 1",
+        "pt-1, aide-2, 1",
+        "supervision, independent, 2",
+        "probe, practice, 2",
+        "first, second, 2"
+    })
+    void withoutANumberTheOrderWithinTheSameKeyCounts(String part, String other, String number) {
+        String first = FIRST.replace("pt-1,1,", "pt-1,,");
+        assertEquals(number, ReadLog.of(HEAD + first + first.replace(part, other)).rows().get(1).get(5));
+    }
+
     @Test
     void aSecondRowOfTheFileIsNamedWithTheLineOfTheFirst() {
         String note = FIRST.replace("first", "\"three\nlines\nlong\"");
