@@ -103,7 +103,12 @@ class TrialIdentityTest {
     })
     void withoutANumberTheOrderWithinTheSameKeyCounts(String part, String other, String number) {
         String first = FIRST.replace("pt-1,1,", "pt-1,,");
-        assertEquals(number, ReadLog.of(HEAD + first + first.replace(part, other)).rows().get(1).get(5));
+        assertEquals(
+                number,
+                ReadLog.of(HEAD + first + first.replace(part, other))
+                        .rows()
+                        .get(1)
+                        .get(5));
     }
 
     @Test
