@@ -1,6 +1,7 @@
 package stridetally.cli;
 
 import java.util.List;
+import java.util.Optional;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.HelpCommand;
@@ -9,9 +10,9 @@ import picocli.CommandLine.RunLast;
 import stridetally.cli.options.CommonOptions;
 
 /**
- * Builds the command line. Reading the annotations of a class is most of the start-up time, so the root is built in code,
- * and of the commands only those whose name is typed (or all, for the completion script) are read; the others stand
- * there with name and summary, which is all that help and suggestions need.
+ * Builds the command line, in code: reading annotations was most of the start-up time. When the first word is a command,
+ * it alone is built. Else all stand there, for help and suggestions: those whose name is typed (or all, for the
+ * completion script) with their options, the others with name and summary.
  */
 final class CommandTree {
     private static final String NAME = "stridetally";
@@ -36,9 +37,14 @@ final class CommandTree {
         CommandLine root = new CommandLine(spec);
         HelpShape.shape(root);
         CommandTree tree = new CommandTree(typed, root);
-        entries.forEach(tree::add);
-        tree.addHelp();
-        tree.addCompletion();
+        Optional<Commands.Entry> first = tree.first(entries);
+        if (first.isPresent()) {
+            tree.add(first.get());
+        } else {
+            entries.forEach(tree::add);
+            tree.addHelp();
+            tree.addCompletion();
+        }
         root.setErr(surroundings.err());
         root.setExpandAtFiles(false);
         root.setUsageHelpWidth(HelpShape.width(surroundings));
@@ -48,13 +54,34 @@ final class CommandTree {
         return root;
     }
 
+    private Optional<Commands.Entry> first(List<Commands.Entry> entries) {
+        for (String word : typed) {
+            if (!word.startsWith("-")) {
+                return named(word, entries);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Commands.Entry> named(String word, List<Commands.Entry> entries) {
+        for (Commands.Entry entry : entries) {
+            if (entry.name().equals(word)) {
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
+    }
+
     private boolean asked(String name) {
         return typed.contains(name) || typed.contains(COMPLETION);
     }
 
     private void add(Commands.Entry entry) {
         if (asked(entry.name())) {
-            CommandLine command = new CommandLine(entry.command().get());
+            Subcommand subcommand = entry.command().get();
+            CommandSpec spec = CommandSpec.wrapWithoutInspection(subcommand);
+            subcommand.declare(spec);
+            CommandLine command = new CommandLine(spec);
             HelpShape.shape(command);
             command.getCommandSpec().usageMessage().header(entry.summary());
             root.addSubcommand(entry.name(), command);

@@ -1,7 +1,6 @@
 package stridetally.cli;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import stridetally.cli.commands.ImportCommand;
 import stridetally.cli.commands.ReportCommand;
@@ -9,14 +8,14 @@ import stridetally.cli.commands.ScoreCommand;
 import stridetally.cli.commands.TrendCommand;
 
 /**
- * The list of commands, in the order of the help. A new command is one line here and one class in {@code commands}; its
- * {@code @Command} gives the {@code description} and, as {@code footer}, one runnable example.
+ * The list of commands, in the order of the help. A new command is one line here and one class in {@code commands}, a
+ * {@link Subcommand}.
  */
 final class Commands {
     private Commands() {}
 
     /** A command by the name that is typed, what it does in one line, and how it is made once it is asked for. */
-    record Entry(String name, String summary, Supplier<Callable<Integer>> command) {}
+    record Entry(String name, String summary, Supplier<Subcommand> command) {}
 
     static List<Entry> ours(Console console) {
         return List.of(

@@ -18,8 +18,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import stridetally.cli.options.AsOfOption;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.OutputOptions;
@@ -228,26 +227,32 @@ final class MainTest {
         return Surroundings.plain(new ByteArrayInputStream(new byte[0]), out, new PrintWriter(err), Run.FIXED);
     }
 
-    @Command(description = "For the tests.", footer = "  stridetally fail")
-    private record Acting(Callable<Integer> action) implements Callable<Integer> {
+    private record Acting(Callable<Integer> action) implements Subcommand {
+        @Override
+        public void declare(CommandSpec spec) {
+            spec.usageMessage().description("For the tests.").footer("  stridetally fail");
+        }
+
         @Override
         public Integer call() throws Exception {
             return action.call();
         }
     }
 
-    @Command(description = "For the tests.", footer = "  stridetally dated")
-    private static final class Dated implements Callable<Integer> {
+    private static final class Dated implements Subcommand {
         private final Console console;
-
-        @Mixin
         private final AsOfOption asOf = new AsOfOption();
-
-        @Mixin
         private final OutputOptions output = new OutputOptions();
 
         Dated(Console console) {
             this.console = console;
+        }
+
+        @Override
+        public void declare(CommandSpec spec) {
+            spec.usageMessage().description("For the tests.").footer("  stridetally dated");
+            asOf.addTo(spec);
+            output.addTo(spec);
         }
 
         @Override

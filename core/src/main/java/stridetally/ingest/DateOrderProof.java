@@ -22,16 +22,19 @@ final class DateOrderProof {
 
     void look(Row row) {
         String written = layout.text(row.cells(), TrialColumn.DATE);
-        String place = file + ":" + row.line() + ":" + layout.column(TrialColumn.DATE) + " \"" + written + "\"";
         switch (DayText.proves(written)) {
-            case DAY_FIRST -> dayFirst = dayFirst.or(() -> Optional.of(place));
-            case MONTH_FIRST -> monthFirst = monthFirst.or(() -> Optional.of(place));
+            case DAY_FIRST -> dayFirst = dayFirst.or(() -> Optional.of(place(row, written)));
+            case MONTH_FIRST -> monthFirst = monthFirst.or(() -> Optional.of(place(row, written)));
             case UNPROVEN -> {
                 if (open.isEmpty() && DayText.needsOrder(written)) {
-                    open = Optional.of(place);
+                    open = Optional.of(place(row, written));
                 }
             }
         }
+    }
+
+    private String place(Row row, String written) {
+        return file + ":" + row.line() + ":" + layout.column(TrialColumn.DATE) + " \"" + written + "\"";
     }
 
     /** The order, declared or proven. Refuses a column that contradicts itself, or whose order stays uncertain. */

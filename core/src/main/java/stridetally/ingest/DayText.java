@@ -8,20 +8,25 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stridetally.problem.ProblemCode;
+import stridetally.units.Folding;
 
 /**
  * One cell of text to one day. ISO dates and named months are read as they are; {@code a/b/yyyy} only in a declared or
  * proven order. A time of day behind the date is dropped: sessions have no time zone.
  */
 final class DayText {
-    private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
-    private static final Pattern NUMBERS = Pattern.compile("(\\d{1,2})[/.\\-](\\d{1,2})[/.\\-](\\d{4}|\\d{2})");
-    private static final Pattern DAY_NAME_YEAR =
-            Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?[ .\\-/]+(\\p{L}+)\\.?,?[ .\\-/]+(\\d{4}|\\d{2})");
-    private static final Pattern NAME_DAY_YEAR =
-            Pattern.compile("(\\p{L}+)\\.?[ \\-/]+(\\d{1,2})(?:st|nd|rd|th)?,?[ \\-/]+(\\d{4}|\\d{2})");
-    private static final Pattern TIME_BEHIND = Pattern.compile("[T ]\\d{1,2}:\\d{2}.*$");
-    private static final Pattern DAY_NUMBER = Pattern.compile("\\d{5}");
+    /** Made when the first date comes that is not written as 2026-10-05. */
+    private static final class Shapes {
+        static final Pattern NUMBERS = Pattern.compile("(\\d{1,2})[/.\\-](\\d{1,2})[/.\\-](\\d{4}|\\d{2})");
+        static final Pattern DAY_NAME_YEAR =
+                Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?[ .\\-/]+(\\p{L}+)\\.?,?[ .\\-/]+(\\d{4}|\\d{2})");
+        static final Pattern NAME_DAY_YEAR =
+                Pattern.compile("(\\p{L}+)\\.?[ \\-/]+(\\d{1,2})(?:st|nd|rd|th)?,?[ \\-/]+(\\d{4}|\\d{2})");
+        static final Pattern TIME_BEHIND = Pattern.compile("[T ]\\d{1,2}:\\d{2}.*$");
+        static final Pattern DAY_NUMBER = Pattern.compile("\\d{5}");
+        static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
+    }
+
     private static final List<String> MONTHS = List.of(
             "january",
             "february",
@@ -56,27 +61,34 @@ final class DayText {
     private DayText() {}
 
     static Outcome read(String written, DateOrder order) {
-        String cell = TIME_BEHIND.matcher(written.strip()).replaceFirst("");
+        if (isPlainIso(written)) {
+            return day(
+                    Integer.parseInt(written, 0, 4, 10),
+                    Integer.parseInt(written, 5, 7, 10),
+                    Integer.parseInt(written, 8, 10, 10),
+                    written.substring(0, 4));
+        }
+        String cell = Shapes.TIME_BEHIND.matcher(written.strip()).replaceFirst("");
         if (cell.isEmpty()) {
             return Outcome.none(ProblemCode.DATE_MISSING, "a date such as 2026-10-05", "write the day of the session");
         }
-        Matcher iso = ISO.matcher(cell);
+        Matcher iso = Shapes.ISO.matcher(cell);
         if (iso.matches()) {
             return day(number(iso, 1), number(iso, 2), number(iso, 3), iso.group(1));
         }
-        Matcher numbers = NUMBERS.matcher(cell);
+        Matcher numbers = Shapes.NUMBERS.matcher(cell);
         if (numbers.matches()) {
             return ordered(numbers, order);
         }
-        Matcher dayFirst = DAY_NAME_YEAR.matcher(cell);
+        Matcher dayFirst = Shapes.DAY_NAME_YEAR.matcher(cell);
         if (dayFirst.matches()) {
             return named(dayFirst.group(2), number(dayFirst, 1), dayFirst.group(3));
         }
-        Matcher monthFirst = NAME_DAY_YEAR.matcher(cell);
+        Matcher monthFirst = Shapes.NAME_DAY_YEAR.matcher(cell);
         if (monthFirst.matches()) {
             return named(monthFirst.group(1), number(monthFirst, 2), monthFirst.group(3));
         }
-        if (DAY_NUMBER.matcher(cell).matches()) {
+        if (Shapes.DAY_NUMBER.matcher(cell).matches()) {
             return Outcome.none(
                     ProblemCode.DATE_UNREADABLE,
                     "a date such as 2026-10-05",
@@ -85,9 +97,23 @@ final class DayText {
         return Outcome.none(ProblemCode.DATE_UNREADABLE, "a date such as 2026-10-05 or 5 Oct 2026", "correct the cell");
     }
 
+    /** Nearly every date of a log is written so, and no other rule can apply to it. */
+    private static boolean isPlainIso(String written) {
+        return written.length() == 10
+                && written.charAt(4) == '-'
+                && written.charAt(7) == '-'
+                && Folding.isDigits(written.substring(0, 4), 4)
+                && Folding.isDigits(written.substring(5, 7), 2)
+                && Folding.isDigits(written.substring(8), 2);
+    }
+
     /** What one cell proves of the order of its column; {@code UNPROVEN} when it proves nothing. */
     static DateOrder proves(String written) {
-        Matcher numbers = NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
+        if (isPlainIso(written)) {
+            return DateOrder.UNPROVEN;
+        }
+        Matcher numbers = Shapes.NUMBERS.matcher(
+                Shapes.TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
         if (!numbers.matches() || yearMayStandFirst(numbers)) {
             return DateOrder.UNPROVEN;
         }
@@ -104,14 +130,21 @@ final class DayText {
 
     /** Whether the cell cannot be read without knowing the order. */
     static boolean needsOrder(String written) {
-        Matcher numbers = NUMBERS.matcher(TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
+        if (isPlainIso(written)) {
+            return false;
+        }
+        Matcher numbers = Shapes.NUMBERS.matcher(
+                Shapes.TIME_BEHIND.matcher(written.strip()).replaceFirst(""));
         return numbers.matches() && (yearMayStandFirst(numbers) || bothCouldBeMonths(numbers));
     }
 
     /** Whether the year was written with two digits. */
     static boolean shortYear(String written) {
-        String cell = TIME_BEHIND.matcher(written.strip()).replaceFirst("");
-        return !ISO.matcher(cell).matches() && cell.matches(".*[^0-9][0-9]{2}$");
+        if (isPlainIso(written)) {
+            return false;
+        }
+        String cell = Shapes.TIME_BEHIND.matcher(written.strip()).replaceFirst("");
+        return !Shapes.ISO.matcher(cell).matches() && cell.matches(".*[^0-9][0-9]{2}$");
     }
 
     /** {@code 26-10-05}: an ISO date may have lost the century of its year. */

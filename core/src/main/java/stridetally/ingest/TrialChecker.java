@@ -25,6 +25,7 @@ import stridetally.problem.Severity;
 import stridetally.problem.Spelling;
 import stridetally.units.Amount;
 import stridetally.units.Expecting;
+import stridetally.units.Folding;
 import stridetally.units.Parsed;
 import stridetally.units.Reading;
 import stridetally.units.Remarked;
@@ -216,7 +217,7 @@ public final class TrialChecker {
             if (written.isEmpty()) {
                 return 0;
             }
-            if (written.matches("[1-9][0-9]{0,5}")) {
+            if (Folding.isDigits(written, 6) && written.charAt(0) != '0') {
                 return Integer.parseInt(written);
             }
             tell(

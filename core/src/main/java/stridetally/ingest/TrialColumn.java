@@ -1,7 +1,10 @@
 package stridetally.ingest;
 
+import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import stridetally.units.Folding;
 
 /**
  * The columns of a trial log, with the other headings people write over them (common practice, no source). Headings are
@@ -28,6 +31,8 @@ public enum TrialColumn {
     ACTIVITY("activity"),
     NOTE("note", "notes", "comment", "comments");
 
+    private static final Map<String, TrialColumn> BY_HEADING = byHeading();
+
     private final String heading;
     private final List<String> alsoWritten;
 
@@ -36,10 +41,26 @@ public enum TrialColumn {
         this.alsoWritten = List.of(alsoWritten);
     }
 
+    private static Map<String, TrialColumn> byHeading() {
+        Map<String, TrialColumn> columns = new HashMap<>();
+        for (TrialColumn column : values()) {
+            columns.putIfAbsent(column.heading, column);
+            for (String other : column.alsoWritten) {
+                columns.putIfAbsent(other, column);
+            }
+        }
+        return Map.copyOf(columns);
+    }
+
     /** Its place among the canonical columns, from 0: entries are written in this order. */
     @SuppressWarnings("EnumOrdinal")
     int position() {
         return ordinal();
+    }
+
+    /** The column of a heading, however it is written. */
+    static Optional<TrialColumn> of(String written) {
+        return Optional.ofNullable(BY_HEADING.get(fold(written)));
     }
 
     /** The canonical heading. */
@@ -54,9 +75,13 @@ public enum TrialColumn {
 
     /** Lower case; every run of signs and spaces as one space. The lone sign {@code #} stays. */
     public static String fold(String written) {
-        String lower = written.strip().toLowerCase(Locale.ROOT);
-        return lower.equals("#")
-                ? lower
-                : lower.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+        return written.strip().equals("#") ? "#" : Folding.words(written, TrialColumn::isSign);
+    }
+
+    private static boolean isSign(int letter) {
+        return switch (Character.getType(letter)) {
+            case Character.LETTER_NUMBER, Character.OTHER_NUMBER -> false;
+            default -> !Character.isLetterOrDigit(letter);
+        };
     }
 }

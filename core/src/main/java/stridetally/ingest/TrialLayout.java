@@ -2,11 +2,11 @@ package stridetally.ingest;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stridetally.problem.InputRefused;
 import stridetally.problem.Spelling;
 import stridetally.table.FormulaGuard;
@@ -80,12 +80,11 @@ public record TrialLayout(
 
     /** What these headings lack to be those of a trial log, what was expected and what was found; blank when nothing. */
     public static String lacks(List<String> header) {
-        Set<TrialColumn> there = header.stream()
-                .flatMap(written -> columnOf(bare(written)).stream())
-                .collect(Collectors.toSet());
-        List<String> unknown = header.stream()
-                .filter(written -> columnOf(bare(written)).isEmpty())
-                .toList();
+        Set<TrialColumn> there = EnumSet.noneOf(TrialColumn.class);
+        List<String> unknown = new ArrayList<>();
+        for (String written : header) {
+            columnOf(bare(written)).ifPresentOrElse(there::add, () -> unknown.add(written));
+        }
         List<String> missing = new ArrayList<>();
         for (TrialColumn column : TrialColumn.values()) {
             if (REQUIRED.contains(column) && !there.contains(column)) {
@@ -116,13 +115,7 @@ public record TrialLayout(
     }
 
     private static Optional<TrialColumn> columnOf(String written) {
-        String folded = TrialColumn.fold(written);
-        for (TrialColumn column : TrialColumn.values()) {
-            if (column.heading().equals(folded) || column.alsoWritten().contains(folded)) {
-                return Optional.of(column);
-            }
-        }
-        return Optional.empty();
+        return TrialColumn.of(written);
     }
 
     /** The text of a column in a row, without a formula guard; blank when the column or the cell is not there. */

@@ -9,6 +9,7 @@ import stridetally.model.Trial;
 import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.problem.RowProblem;
+import stridetally.table.Dialect;
 import stridetally.table.Row;
 import stridetally.table.RowSink;
 import stridetally.table.TableReader;
@@ -37,9 +38,11 @@ public final class TrialLog {
     private final TextSource text;
     private final LogRules rules;
     private final TrialLayout layout;
+    private final Dialect dialect;
 
-    private TrialLog(TextSource text, LogRules rules, TrialLayout layout) {
+    private TrialLog(TextSource text, Dialect dialect, LogRules rules, TrialLayout layout) {
         this.text = text;
+        this.dialect = dialect;
         this.rules = rules;
         this.layout = layout;
     }
@@ -68,7 +71,7 @@ public final class TrialLog {
             if (!any) {
                 throw new InputRefused(name + ": a heading row and no rows below it; nothing to read");
             }
-            return new TrialLog(text, rules.with(proof.order(rules.order())), layout);
+            return new TrialLog(text, table.dialect(), rules.with(proof.order(rules.order())), layout);
         } catch (IOException failed) {
             throw unreadable(name, failed);
         }
@@ -98,7 +101,7 @@ public final class TrialLog {
     public Count read(Taker taker) {
         String name = text.bytes().name();
         try (Reader reader = text.open()) {
-            TableReader table = TableReader.sniffing(reader, name, TrialLayout::isKnown);
+            TableReader table = new TableReader(reader, name, dialect);
             table.next();
             RowsOut rows = new RowsOut(taker, new TrialChecker(rules, layout, name, shortName()));
             table.forEach(rows);

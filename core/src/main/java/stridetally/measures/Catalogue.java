@@ -1,30 +1,34 @@
 package stridetally.measures;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import stridetally.model.MeasureId;
 import stridetally.problem.At;
-import stridetally.problem.Checked;
 import stridetally.problem.Spelling;
+import stridetally.units.Folding;
 
-/**
- * The measures a log may name, found by id, trade name or alias. Immutable.
- *
- * @param byId every measure, in the order of the catalogue
- * @param idOf folded id, trade name and alias to its id
- */
-public record Catalogue(Map<MeasureId, Measure> byId, Map<String, MeasureId> idOf) {
+/** The measures a log may name, found by id, trade name or alias. */
+public final class Catalogue {
 
     private static final Catalogue STANDARD = read();
 
-    public Catalogue {
-        byId = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(byId));
-        idOf = java.util.Collections.unmodifiableMap(new TreeMap<>(idOf));
+    /** Every measure, in the order of the catalogue. */
+    private final Map<MeasureId, CatalogueEntry> byId;
+
+    /** Folded id, trade name and alias to its id. */
+    private final Map<String, MeasureId> idOf;
+
+    /** Those asked for so far, so that each is made once. */
+    private final Map<MeasureId, Measure> made = new ConcurrentHashMap<>();
+
+    private Catalogue(Map<MeasureId, CatalogueEntry> byId, Map<String, MeasureId> idOf) {
+        this.byId = byId;
+        this.idOf = idOf;
     }
 
     /** The catalogue that comes with the program. */
@@ -39,12 +43,14 @@ public record Catalogue(Map<MeasureId, Measure> byId, Map<String, MeasureId> idO
 
     /** The measure written so: id, trade name or alias; case, spaces, dashes and underscores do not matter. */
     public Optional<Measure> find(String written) {
-        return Optional.ofNullable(idOf.get(fold(written))).map(byId::get);
+        MeasureId id = idOf.get(fold(written));
+        return id == null ? Optional.empty() : find(id);
     }
 
     /** The measure of an id, as our own files write it. */
     public Optional<Measure> find(MeasureId id) {
-        return Optional.ofNullable(byId.get(id));
+        CatalogueEntry entry = byId.get(id);
+        return entry == null ? Optional.empty() : Optional.of(measure(entry));
     }
 
     /** The id that was probably meant: at most two edits from a known name, else the name that shares most words. */
@@ -57,17 +63,15 @@ public record Catalogue(Map<MeasureId, Measure> byId, Map<String, MeasureId> idO
 
     /** Every measure, in the order of the catalogue. */
     public Collection<Measure> all() {
-        return byId.values();
+        return byId.values().stream().map(this::measure).toList();
     }
 
     /** This catalogue with measures of somebody's own; one with a known id stands in its place and keeps its aliases. */
     public Catalogue with(List<Measure> extra) {
-        Map<MeasureId, Measure> measures = new LinkedHashMap<>(byId);
+        Map<MeasureId, CatalogueEntry> measures = new LinkedHashMap<>(byId);
         Map<String, MeasureId> names = new TreeMap<>(idOf);
         for (Measure measure : extra) {
-            measures.put(measure.id(), measure);
-            names.put(fold(measure.id().text()), measure.id());
-            names.putIfAbsent(fold(measure.name()), measure.id());
+            add(CatalogueEntry.of(measure), measures, names);
         }
         return new Catalogue(measures, names);
     }
@@ -81,28 +85,43 @@ public record Catalogue(Map<MeasureId, Measure> byId, Map<String, MeasureId> idO
     }
 
     static String fold(String written) {
-        return written.toLowerCase(java.util.Locale.ROOT)
-                .replaceAll("[\\s_\\-\u00a0\u2010-\u2015\u2212]+", " ")
-                .strip();
+        return Folding.words(written, Catalogue::isGap);
     }
 
+    private static boolean isGap(int letter) {
+        return Folding.isBlank(letter)
+                || letter == '_'
+                || letter == '-'
+                || letter == '\u00a0'
+                || (letter >= '\u2010' && letter <= '\u2015')
+                || letter == '\u2212';
+    }
+
+    private Measure measure(CatalogueEntry entry) {
+        return made.computeIfAbsent(entry.id(), id -> entry.made().get());
+    }
+
+    private static void add(
+            CatalogueEntry entry, Map<MeasureId, CatalogueEntry> measures, Map<String, MeasureId> names) {
+        measures.put(entry.id(), entry);
+        names.put(fold(entry.id().text()), entry.id());
+        names.putIfAbsent(fold(entry.name()), entry.id());
+    }
+
+    /** An alias never takes the name or id of another measure. */
     private static Catalogue read() {
-        List<Map<String, String>> rows = CatalogueResource.records("measures.csv");
-        List<Measure> measures = new ArrayList<>();
+        Map<MeasureId, CatalogueEntry> measures = new LinkedHashMap<>();
         Map<String, MeasureId> names = new TreeMap<>();
-        for (Map<String, String> row : rows) {
-            Checked<Measure> checked = MeasureRow.parse(row, At.row("measures.csv", measures.size() + 2L), empty());
-            Measure measure = checked.value()
-                    .orElseThrow(
-                            () -> new IllegalStateException(checked.problems().toString()));
-            measures.add(measure);
+        Map<String, MeasureId> aliases = new TreeMap<>();
+        for (Map<String, String> row : CatalogueResource.records("measures.csv")) {
+            CatalogueEntry entry = CatalogueEntry.ofRow(row, At.row("measures.csv", measures.size() + 2L));
+            add(entry, measures, names);
             for (String alias : row.getOrDefault("aliases", "").split("\\|", -1)) {
-                names.put(fold(alias), measure.id());
+                aliases.put(fold(alias), entry.id());
             }
         }
-        names.remove("");
-        Catalogue plain = empty().with(measures);
-        names.putAll(plain.idOf());
-        return new Catalogue(plain.byId(), names);
+        aliases.remove("");
+        aliases.forEach(names::putIfAbsent);
+        return new Catalogue(measures, names);
     }
 }

@@ -48,7 +48,9 @@ final class CatalogueResource {
             }
             Cells cells = header.cells(row);
             Map<String, String> record = new LinkedHashMap<>();
-            header.headings().forEach(heading -> record.put(heading, cells.text(heading)));
+            for (String heading : header.headings()) {
+                record.put(heading, cells.text(heading));
+            }
             records.add(record);
         }
         return records;

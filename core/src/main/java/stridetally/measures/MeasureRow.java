@@ -12,6 +12,7 @@ import stridetally.problem.At;
 import stridetally.problem.Checked;
 import stridetally.problem.ProblemCode;
 import stridetally.units.Amount;
+import stridetally.units.Folding;
 import stridetally.units.Unit;
 import stridetally.units.UnitNames;
 
@@ -153,8 +154,16 @@ public final class MeasureRow {
 
     /** A limit of a range, where it is written. */
     static Optional<Amount> limit(String decimal) {
-        return decimal.matches("-?[0-9]{1,7}(\\.[0-9]{1,9})?")
-                ? Optional.of(Amount.of(new BigDecimal(decimal)))
-                : Optional.empty();
+        return isPlainDecimal(decimal) ? Optional.of(Amount.of(new BigDecimal(decimal))) : Optional.empty();
+    }
+
+    /** At most 7 digits and 9 decimals, so that it fits an amount. */
+    private static boolean isPlainDecimal(String text) {
+        String unsigned = text.startsWith("-") ? text.substring(1) : text;
+        int point = unsigned.indexOf('.');
+        return point < 0
+                ? Folding.isDigits(unsigned, 7)
+                : Folding.isDigits(unsigned.substring(0, point), 7)
+                        && Folding.isDigits(unsigned.substring(point + 1), 9);
     }
 }

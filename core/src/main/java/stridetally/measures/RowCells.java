@@ -11,6 +11,7 @@ import stridetally.problem.At;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.RowProblem;
 import stridetally.units.Amount;
+import stridetally.units.Folding;
 
 /** The cells of one row while it is read, with what was found wrong so far. Not for several threads. */
 final class RowCells {
@@ -61,7 +62,7 @@ final class RowCells {
         if (written.isEmpty()) {
             return usual;
         }
-        if (written.matches("[0-9]{1,6}")) {
+        if (Folding.isDigits(written, 6)) {
             int number = Integer.parseInt(written);
             if (number >= lowest && number <= highest) {
                 return number;

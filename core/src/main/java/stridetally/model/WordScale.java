@@ -2,9 +2,9 @@ package stridetally.model;
 
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stridetally.units.Folding;
 
 /**
  * An ordered scale of words, least help first, with the other ways people write each word. Orders differ between places
@@ -52,9 +52,9 @@ public record WordScale(String name, List<String> words, Map<String, String> ali
     /** The level written so; case, dashes and repeated spaces do not matter. Empty when the word is not on the scale. */
     public Optional<Level> find(String written) {
         String key = fold(written);
-        String word = aliases.getOrDefault(key, key);
+        String word = fold(aliases.getOrDefault(key, key));
         for (int rank = 0; rank < words.size(); rank++) {
-            if (fold(words.get(rank)).equals(fold(word))) {
+            if (fold(words.get(rank)).equals(word)) {
                 return Optional.of(new Level(words.get(rank), rank));
             }
         }
@@ -68,11 +68,10 @@ public record WordScale(String name, List<String> words, Map<String, String> ali
 
     /** Lower case, dashes and underscores as spaces, single spaces. */
     public static String fold(String written) {
-        return written.toLowerCase(Locale.ROOT)
-                .replace('-', ' ')
-                .replace('_', ' ')
-                .replace('/', ' ')
-                .strip()
-                .replaceAll("\\s+", " ");
+        return Folding.words(written, WordScale::isGap).strip();
+    }
+
+    private static boolean isGap(int letter) {
+        return letter == '-' || letter == '_' || letter == '/' || Folding.isBlank(letter);
     }
 }

@@ -115,20 +115,21 @@ public record SessionTableRows(String source, WordScale help) {
 
     /** Summaries that are missing beside a value; those missing for the same reason are named together. */
     private static List<String> missing(Session session) {
-        Map<String, SessionValue> summaries = new LinkedHashMap<>();
-        summaries.put("best", session.best());
-        summaries.put("mean", session.mean());
-        summaries.put("median", session.median());
-        summaries.put("last", session.last());
         Map<String, List<String>> byReason = new LinkedHashMap<>();
-        summaries.forEach((name, value) -> {
-            if (value instanceof SessionValue.Missing none) {
-                byReason.computeIfAbsent(none.reason(), any -> new ArrayList<>())
-                        .add(name);
-            }
-        });
+        note("best", session.best(), byReason);
+        note("mean", session.mean(), byReason);
+        note("median", session.median(), byReason);
+        note("last", session.last(), byReason);
         List<String> reasons = new ArrayList<>();
-        byReason.forEach((reason, names) -> reasons.add(String.join(", ", names) + ": " + reason));
+        for (Map.Entry<String, List<String>> one : byReason.entrySet()) {
+            reasons.add(String.join(", ", one.getValue()) + ": " + one.getKey());
+        }
         return reasons;
+    }
+
+    private static void note(String name, SessionValue value, Map<String, List<String>> byReason) {
+        if (value instanceof SessionValue.Missing none) {
+            byReason.computeIfAbsent(none.reason(), any -> new ArrayList<>()).add(name);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package stridetally.scoring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -41,7 +42,10 @@ public final class SeriesScorer {
                 .orElseThrow(() -> new IllegalArgumentException("no measure " + key.measure() + " in the catalogue"));
         SessionScorer scorer =
                 SessionScorer.by(Counting.bare(measure, summary, helpUpTo).on(key));
-        return new SeriesScore(
-                key, index.joined(series).stream().map(scorer::score).toList());
+        List<Session> sessions = new ArrayList<>();
+        for (TrialGroup tries : index.joined(series)) {
+            sessions.add(scorer.score(tries));
+        }
+        return new SeriesScore(key, sessions);
     }
 }

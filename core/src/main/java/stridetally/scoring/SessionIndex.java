@@ -1,7 +1,6 @@
 package stridetally.scoring;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import stridetally.ingest.SeriesNumbers;
 
@@ -46,18 +45,24 @@ public final class SessionIndex {
         for (int i = starts[series]; i < starts[series + 1]; i++) {
             sessions.add(ordered[i]);
         }
-        sessions.sort(Comparator.<Integer>comparingInt(table::day).thenComparing(table::label));
-        return sessions.stream().map(table::group).toList();
+        sessions.sort(this::byDayAndLabel);
+        List<TrialGroup> groups = new ArrayList<>(sessions.size());
+        for (int session : sessions) {
+            groups.add(table.group(session));
+        }
+        return groups;
     }
 
     /** The sessions of several series of one child, side and measure; what falls on the same day and label is one session. */
     public List<TrialGroup> joined(List<Integer> series) {
         List<TrialGroup> parts = new ArrayList<>();
-        series.forEach(one -> parts.addAll(of(one)));
+        for (int one : series) {
+            parts.addAll(of(one));
+        }
         if (series.size() < 2) {
             return parts;
         }
-        parts.sort(Comparator.comparingInt(TrialGroup::day).thenComparing(TrialGroup::label));
+        parts.sort(SessionIndex::byDayAndLabel);
         List<TrialGroup> sessions = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= parts.size(); i++) {
@@ -67,6 +72,16 @@ public final class SessionIndex {
             }
         }
         return sessions;
+    }
+
+    private int byDayAndLabel(int one, int other) {
+        int days = Integer.compare(table.day(one), table.day(other));
+        return days != 0 ? days : table.label(one).compareTo(table.label(other));
+    }
+
+    private static int byDayAndLabel(TrialGroup one, TrialGroup other) {
+        int days = Integer.compare(one.day(), other.day());
+        return days != 0 ? days : one.label().compareTo(other.label());
     }
 
     private static boolean sameSession(TrialGroup one, TrialGroup other) {

@@ -1,10 +1,10 @@
 package stridetally.scoring;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import stridetally.ingest.ReadingKind;
 import stridetally.model.Level;
 import stridetally.model.Summary;
@@ -25,9 +25,7 @@ public final class SessionScorer {
 
     /** One session; its streak is 0. */
     public Session score(TrialGroup tries) {
-        int[] rows = IntStream.range(0, tries.size())
-                .filter(row -> counting.counts(tries.kind(row), tries.help(row), tries.prompt(row)))
-                .toArray();
+        int[] rows = counted(tries);
         SessionSummaries summaries = new SessionSummaries(tries, rows, counting);
         CriterionCheck criterion = new CriterionCheck(tries, counting);
         Tally tally = new Tally(tries, counting);
@@ -56,6 +54,17 @@ public final class SessionScorer {
                 tally.doubtful,
                 tally.status(),
                 note(tally, summaries));
+    }
+
+    private int[] counted(TrialGroup tries) {
+        int[] rows = new int[tries.size()];
+        int count = 0;
+        for (int row = 0; row < tries.size(); row++) {
+            if (counting.counts(tries.kind(row), tries.help(row), tries.prompt(row))) {
+                rows[count++] = row;
+            }
+        }
+        return Arrays.copyOf(rows, count);
     }
 
     private record Judged(int met, int given) {}

@@ -110,10 +110,7 @@ final class SessionSummaries {
 
     /** Sample SD of the exact values, in the measure's unit; empty under two of them. */
     Optional<Double> sd() {
-        double[] exact = Arrays.stream(rows)
-                .filter(row -> tries.kind(row) == ReadingKind.EXACT)
-                .mapToDouble(row -> Amount.toDouble(tries.value(row)))
-                .toArray();
+        double[] exact = exact();
         if (exact.length < 2 || byTries) {
             return Optional.empty();
         }
@@ -125,9 +122,25 @@ final class SessionSummaries {
         return Optional.of(Math.sqrt(squares / (exact.length - 1)));
     }
 
+    private double[] exact() {
+        double[] values = new double[rows.length];
+        int count = 0;
+        for (int row : rows) {
+            if (tries.kind(row) == ReadingKind.EXACT) {
+                values[count++] = Amount.toDouble(tries.value(row));
+            }
+        }
+        return Arrays.copyOf(values, count);
+    }
+
     /** Whether the tries hold one of a kind. */
     boolean has(ReadingKind kind) {
-        return Arrays.stream(rows).anyMatch(row -> tries.kind(row) == kind);
+        for (int row : rows) {
+            if (tries.kind(row) == kind) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a summary adds values up, so that an {@code unable} has no place in it. */

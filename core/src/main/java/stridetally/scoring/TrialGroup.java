@@ -1,10 +1,9 @@
 package stridetally.scoring;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import stridetally.ingest.ReadingKind;
 
 /**
@@ -145,13 +144,13 @@ public final class TrialGroup {
                 return this;
             }
             Rows sorted = new Rows(size());
-            int[] order = IntStream.range(0, size())
-                    .boxed()
-                    .sorted(Comparator.comparingLong(i -> key[i]))
-                    .mapToInt(Integer::intValue)
-                    .toArray();
-            for (int row = 0; row < order.length; row++) {
-                sorted.copy(this, order[row], row);
+            List<Integer> order = new ArrayList<>(size());
+            for (int row = 0; row < size(); row++) {
+                order.add(row);
+            }
+            order.sort((one, other) -> Long.compare(key[one], key[other]));
+            for (int row = 0; row < size(); row++) {
+                sorted.copy(this, order.get(row), row);
             }
             return sorted;
         }

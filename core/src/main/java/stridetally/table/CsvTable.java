@@ -1,6 +1,7 @@
 package stridetally.table;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 
@@ -29,7 +30,11 @@ public final class CsvTable implements TableWriter {
         this.out = out;
         this.columns = headings.size();
         this.guard = guard;
-        row(headings.stream().map(Cell::text).toList());
+        List<Cell> cells = new ArrayList<>();
+        for (String heading : headings) {
+            cells.add(Cell.text(heading));
+        }
+        row(cells);
     }
 
     /** With the guard on. */

@@ -1,5 +1,6 @@
 package stridetally.table;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -34,10 +35,13 @@ public record Dialect(char delimiter, boolean sepLine) {
      * {@code sep=;} decides by itself. The data rows have no say, because decimal commas and free text mislead.
      */
     public static Dialect sniff(List<String> firstLines, Predicate<String> knownHeading) {
-        List<String> lines = firstLines.stream()
-                .map(FormulaGuard::withoutMark)
-                .filter(line -> !line.isBlank())
-                .toList();
+        List<String> lines = new ArrayList<>();
+        for (String line : firstLines) {
+            String plain = FormulaGuard.withoutMark(line);
+            if (!plain.isBlank()) {
+                lines.add(plain);
+            }
+        }
         if (lines.isEmpty()) {
             return COMMA;
         }
@@ -79,7 +83,10 @@ public record Dialect(char delimiter, boolean sepLine) {
         RecordParser parser = new RecordParser(delimiter);
         long known = 0;
         for (String line : lines) {
-            long here = cells(parser, line).stream().filter(knownHeading).count();
+            long here = 0;
+            for (String cell : cells(parser, line)) {
+                here += knownHeading.test(cell) ? 1 : 0;
+            }
             known = Math.max(known, here);
         }
         return known > 0

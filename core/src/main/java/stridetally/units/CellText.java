@@ -8,14 +8,17 @@ import java.util.regex.Pattern;
  * no-break spaces, comparison signs, case. For value, unit and {@code of} cells only; free text is never folded.
  */
 final class CellText {
-    private static final Pattern GROUPED =
-            Pattern.compile("(?<![\\d.,])\\d{1,3}(?:[\\u00a0\\u202f\\u2007\\u2009]\\d{3})+(?!\\d)");
-    private static final Pattern GROUP_SPACE = Pattern.compile("[\\u00a0\\u202f\\u2007\\u2009]");
-    private static final Pattern UNSEEN = Pattern.compile("[\\u200b\\u200e\\u200f\\ufeff]");
-    private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0\\u2000-\\u200a\\u202f\\u205f\\u3000]+");
-    private static final Pattern DASHES = Pattern.compile("[\\u2010-\\u2015\\u2212]");
-    private static final Pattern SINGLE = Pattern.compile("[\\u2018\\u2019\\u2032\\u02b9\\u00b4`]");
-    private static final Pattern DOUBLE = Pattern.compile("[\\u201c\\u201d\\u2033]|''");
+    /** Made when the first cell comes that is not plain: patterns cost a small run more than its cells. */
+    private static final class Odd {
+        static final Pattern GROUPED =
+                Pattern.compile("(?<![\\d.,])\\d{1,3}(?:[\\u00a0\\u202f\\u2007\\u2009]\\d{3})+(?!\\d)");
+        static final Pattern GROUP_SPACE = Pattern.compile("[\\u00a0\\u202f\\u2007\\u2009]");
+        static final Pattern UNSEEN = Pattern.compile("[\\u200b\\u200e\\u200f\\ufeff]");
+        static final Pattern SPACES = Pattern.compile("[\\s\\u00a0\\u2000-\\u200a\\u202f\\u205f\\u3000]+");
+        static final Pattern DASHES = Pattern.compile("[\\u2010-\\u2015\\u2212]");
+        static final Pattern SINGLE = Pattern.compile("[\\u2018\\u2019\\u2032\\u02b9\\u00b4`]");
+        static final Pattern DOUBLE = Pattern.compile("[\\u201c\\u201d\\u2033]|''");
+    }
 
     private CellText() {}
 
@@ -37,12 +40,13 @@ final class CellText {
     }
 
     private static String folded(String written) {
-        String text = UNSEEN.matcher(written).replaceAll("");
-        text = GROUPED.matcher(text)
-                .replaceAll(found -> GROUP_SPACE.matcher(found.group()).replaceAll(""));
-        text = SPACES.matcher(text).replaceAll(" ").strip().toLowerCase(Locale.ROOT);
-        text = DASHES.matcher(text).replaceAll("-");
-        text = DOUBLE.matcher(SINGLE.matcher(text).replaceAll("'")).replaceAll("\"");
+        String text = Odd.UNSEEN.matcher(written).replaceAll("");
+        text = Odd.GROUPED
+                .matcher(text)
+                .replaceAll(found -> Odd.GROUP_SPACE.matcher(found.group()).replaceAll(""));
+        text = Odd.SPACES.matcher(text).replaceAll(" ").strip().toLowerCase(Locale.ROOT);
+        text = Odd.DASHES.matcher(text).replaceAll("-");
+        text = Odd.DOUBLE.matcher(Odd.SINGLE.matcher(text).replaceAll("'")).replaceAll("\"");
         return text.replace("\u2265", ">=")
                 .replace("\u2264", "<=")
                 .replace('\u2248', '~')

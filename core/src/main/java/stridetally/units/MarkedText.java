@@ -22,7 +22,10 @@ record MarkedText(String body, Bound bound, List<Remarked> marks) {
         CONTRADICTORY
     }
 
-    private static final Pattern PLUS = Pattern.compile("(?<=[0-9a-z'\"%])\\+(?=$| ?[a-z'\"%])");
+    /** Few cells hold the sign, so its pattern is made when the first one comes. */
+    private static final class Plus {
+        static final Pattern SIGN = Pattern.compile("(?<=[0-9a-z'\"%])\\+(?=$| ?[a-z'\"%])");
+    }
 
     MarkedText {
         marks = List.copyOf(marks);
@@ -58,7 +61,9 @@ record MarkedText(String body, Bound bound, List<Remarked> marks) {
         if (below || above) {
             body = body.substring(body.startsWith("=", 1) ? 2 : 1).strip();
         }
-        String withoutPlus = PLUS.matcher(body).replaceFirst("").strip();
+        String withoutPlus = body.indexOf('+') < 0
+                ? body
+                : Plus.SIGN.matcher(body).replaceFirst("").strip();
         boolean plus = !withoutPlus.equals(body);
         Bound bound =
                 below ? (plus ? Bound.CONTRADICTORY : Bound.AT_MOST) : above || plus ? Bound.AT_LEAST : Bound.NONE;

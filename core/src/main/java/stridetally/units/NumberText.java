@@ -1,7 +1,6 @@
 package stridetally.units;
 
 import java.math.BigDecimal;
-import java.util.regex.Pattern;
 
 /**
  * One plain decimal number, not negative, with the decimal mark of its file: {@code 12}, {@code 8.41}, {@code .5}. A dot
@@ -10,8 +9,6 @@ import java.util.regex.Pattern;
 final class NumberText {
     /** How a number looks before its marks are judged. */
     static final String SHAPE = "[0-9.,]*[0-9][0-9.,]*";
-
-    private static final Pattern PLAIN = Pattern.compile("[0-9]+\\.?[0-9]*|\\.[0-9]+");
 
     /** Far beyond any child and small enough that every conversion of it fits an {@link Amount}. */
     private static final BigDecimal LIMIT = new BigDecimal("1000000");
@@ -37,7 +34,7 @@ final class NumberText {
             return Step.stop(Reason.MARK_UNCLEAR, unclear(decimal));
         }
         String plain = text.replace(decimal.mark(), '.');
-        if (!PLAIN.matcher(plain).matches()) {
+        if (!isBare(plain, DecimalMark.POINT)) {
             return Step.stop(Reason.UNREADABLE, "write one plain number");
         }
         BigDecimal number = new BigDecimal(plain.endsWith(".") ? plain + "0" : plain);

@@ -15,10 +15,13 @@ import org.jspecify.annotations.Nullable;
  * {@code 1:05}, {@code 1:02:03.5}. A clock time is minutes and seconds, or with three parts hours, minutes and seconds.
  */
 final class QuantityText {
-    private static final String UNIT = "[a-z%'\"](?:[a-z/%'\" -]|\\.(?![0-9]))*";
-    private static final Pattern PART = Pattern.compile("(" + NumberText.SHAPE + ") ?(" + UNIT + ")?,? ?");
-    private static final Pattern CLOCK =
-            Pattern.compile("([0-9]{1,5}):([0-5][0-9])(?::([0-5][0-9]))?([.,][0-9]+)? ?(" + UNIT + ")?");
+    /** Made when the first cell comes that is no bare number. */
+    private static final class Shapes {
+        static final String UNIT = "[a-z%'\"](?:[a-z/%'\" -]|\\.(?![0-9]))*";
+        static final Pattern PART = Pattern.compile("(" + NumberText.SHAPE + ") ?(" + UNIT + ")?,? ?");
+        static final Pattern CLOCK =
+                Pattern.compile("([0-9]{1,5}):([0-5][0-9])(?::([0-5][0-9]))?([.,][0-9]+)? ?(" + UNIT + ")?");
+    }
 
     /** Units written in two or three parts: each with the next smaller one and how many make one. */
     private static final Map<Unit, Unit> SMALLER = Map.of(
@@ -34,7 +37,7 @@ final class QuantityText {
         if (NumberText.isBare(text, decimal)) {
             return part(text, null, target, decimal).then(part -> Step.of(part.quantity()));
         }
-        Matcher clock = CLOCK.matcher(text);
+        Matcher clock = Shapes.CLOCK.matcher(text);
         if (clock.matches()) {
             return clock(clock, target, decimal);
         }
@@ -43,7 +46,7 @@ final class QuantityText {
             return new Step.Stopped<>(known.get());
         }
         List<Part> parts = new ArrayList<>();
-        Matcher matcher = PART.matcher(text);
+        Matcher matcher = Shapes.PART.matcher(text);
         int from = 0;
         while (from < text.length()) {
             if (!matcher.region(from, text.length()).lookingAt()) {

@@ -12,10 +12,12 @@ import java.util.regex.Pattern;
  * @param of the {@code of} column; blank when there is none
  */
 record ValueCells(String value, MarkedText.Bound bound, String unit, String of, Unit target, DecimalMark decimal) {
-
-    private static final String ONE_UNIT = "(?: ?[a-z%'\"][a-z%'\" ]*?)?";
-    private static final Pattern FRACTION =
-            Pattern.compile("(" + NumberText.SHAPE + ONE_UNIT + ") ?(?:/|of) ?(" + NumberText.SHAPE + ONE_UNIT + ")");
+    /** Made when the first cell comes that is no bare number. */
+    private static final class Shapes {
+        static final String ONE_UNIT = "(?: ?[a-z%'\"][a-z%'\" ]*?)?";
+        static final Pattern FRACTION = Pattern.compile(
+                "(" + NumberText.SHAPE + ONE_UNIT + ") ?(?:/|of) ?(" + NumberText.SHAPE + ONE_UNIT + ")");
+    }
 
     /** Whether the value cell itself says k of n. */
     boolean isFraction() {
@@ -43,7 +45,7 @@ record ValueCells(String value, MarkedText.Bound bound, String unit, String of, 
     }
 
     private Matcher fraction() {
-        return FRACTION.matcher(value.replace(" out of ", " of "));
+        return Shapes.FRACTION.matcher(value.replace(" out of ", " of "));
     }
 
     /** The value cell as a number with its unit, not against the unit column. */

@@ -24,6 +24,9 @@ public record ValueGrammar(DecimalMark decimal, ValueWords words) {
     /** A longer cell is not a value. Ours. */
     private static final int LONGEST = 60;
 
+    /** Below every limit of a number, and exact as an amount. */
+    private static final int LONGEST_PLAIN = 6;
+
     private static final int LONGEST_SHOWN = 24;
 
     /**
@@ -40,6 +43,9 @@ public record ValueGrammar(DecimalMark decimal, ValueWords words) {
             throw new IllegalArgumentException("a share is not kept in " + target);
         }
         String text = CellText.fold(value);
+        if (of.isEmpty() && isPlain(text, expecting) && (unit.isEmpty() || unit.equals(target.symbol()))) {
+            return new Taken(new Reading.Exact(Amount.of(text)), List.of());
+        }
         Optional<Reading.Why> word = words.find(text);
         if (word.isPresent()) {
             return new Taken(new Reading.NotObtained(word.get()), List.of());
@@ -53,6 +59,16 @@ public record ValueGrammar(DecimalMark decimal, ValueWords words) {
         }
         Refusal refusal = ((Step.Stopped<Reading>) read).refusal();
         return new NotTaken(refusal.reason(), shown(value, text), expected(expecting, target), refusal.mend());
+    }
+
+    /** A short bare number in the measure's own unit, as nearly every row has: no rule below can say anything else of it. */
+    private boolean isPlain(String text, Expecting expecting) {
+        return (expecting == Expecting.AMOUNT || (expecting == Expecting.WHOLE_NUMBER && text.indexOf('.') < 0))
+                && decimal == DecimalMark.POINT
+                && !text.isEmpty()
+                && text.length() <= LONGEST_PLAIN
+                && text.charAt(text.length() - 1) != '.'
+                && NumberText.isBare(text, decimal);
     }
 
     private Step<Reading> reading(String text, ValueCells cells, Expecting expecting) {

@@ -1,55 +1,29 @@
 package stridetally.cli.commands;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import stridetally.cli.Console;
+import stridetally.cli.Subcommand;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.FilesArgument;
+import stridetally.cli.options.FolderOption;
 import stridetally.cli.options.ImportOptions;
 import stridetally.cli.options.MendOptions;
 import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.WritingOptions;
 
 /** {@code import}: field logs into a logbook, and what is done to its entries afterwards. */
-@Command(
-        description =
-                "Each file of trials or visits becomes one entry. Good rows are taken, bad rows are set aside with"
-                        + " their reason, rows that are there already are counted: rows = taken + known + set aside + blank."
-                        + " A hand-kept table (students, goals, ...) replaces the one in the logbook.",
-        footer = "  stridetally import samples/logs/2026-autumn-pt.csv --logbook mylogs --new --as-of 2026-11-20")
-public final class ImportCommand implements Callable<Integer> {
+public final class ImportCommand implements Subcommand {
     private final Console console;
 
-    @Parameters(paramLabel = "FILE", arity = "0..*", description = "CSV or TSV files.")
-    private List<Path> files = List.of();
-
-    @Option(names = "--logbook", paramLabel = "DIR", required = true, description = "The logbook.")
-    private Path logbook = Path.of("");
-
-    @Mixin
+    private final FilesArgument files = new FilesArgument("FILE", "CSV or TSV files.");
+    private final FolderOption logbook = new FolderOption("--logbook", "DIR", "The logbook.");
     private final ImportOptions how = new ImportOptions();
-
-    @Mixin
     private final WritingOptions writing = new WritingOptions();
-
-    @Mixin
     private final MendOptions mend = new MendOptions();
-
-    @Mixin
     private final AsOfOption asOf = new AsOfOption();
-
-    @Mixin
     private final OutputOptions output = new OutputOptions();
-
-    @Spec
     private @Nullable CommandSpec spec;
 
     public ImportCommand(Console console) {
@@ -57,9 +31,28 @@ public final class ImportCommand implements Callable<Integer> {
     }
 
     @Override
+    public void declare(CommandSpec declared) {
+        spec = declared;
+        declared.usageMessage()
+                .description(
+                        "Each file of trials or visits becomes one entry. Good rows are taken, bad rows are set aside with"
+                                + " their reason, rows that are there already are counted: rows = taken + known + set aside + blank."
+                                + " A hand-kept table (students, goals, ...) replaces the one in the logbook.")
+                .footer(
+                        "  stridetally import samples/logs/2026-autumn-pt.csv --logbook mylogs --new --as-of 2026-11-20");
+        files.addTo(declared);
+        logbook.addTo(declared);
+        how.addTo(declared);
+        writing.addTo(declared);
+        mend.addTo(declared);
+        asOf.addTo(declared);
+        output.addTo(declared);
+    }
+
+    @Override
     public Integer call() {
         checkUsage();
-        Mending mending = new Mending(console, logbook, asOf.journalTime(console.clock()));
+        Mending mending = new Mending(console, logbook.path(), asOf.journalTime(console.clock()));
         if (mend.status()) {
             return mending.status(asOf.day(console.clock()), output);
         }
@@ -69,11 +62,11 @@ public final class ImportCommand implements Callable<Integer> {
         if (mend.dismiss().isPresent()) {
             return mending.dismiss(mend.dismiss().get(), mend.why());
         }
-        return new Importing(console, logbook, how, writing, asOf).run(files, output);
+        return new Importing(console, logbook.path(), how, writing, asOf).run(files.paths(), output);
     }
 
     private void checkUsage() {
-        boolean filesOrNew = !files.isEmpty() || how.begin();
+        boolean filesOrNew = !files.paths().isEmpty() || how.begin();
         if (mend.asked() > 1 || (mend.asked() == 1) == filesOrNew) {
             refuse("name files to import, or one of --status, --undo, --dismiss without files");
         }

@@ -1,28 +1,24 @@
 package stridetally.cli.commands;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
+import stridetally.cli.Subcommand;
 import stridetally.cli.files.OutputFolder;
 import stridetally.cli.files.Overwrite;
 import stridetally.cli.input.ReportRequest;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.FolderArgument;
 import stridetally.cli.options.Format;
-import stridetally.cli.options.IsoDate;
+import stridetally.cli.options.KnownOption;
 import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.ReportFor;
 import stridetally.cli.options.ReportOptions;
@@ -37,31 +33,13 @@ import stridetally.report.ReportInput;
 import stridetally.report.TeamReport;
 
 /** {@code report}: the documents of a period, for the team or for the caseload at a glance. */
-@Command(
-        description =
-                "For the team: a document a student, a part a goal. For the caseload: every goal in one table, those"
-                        + " that need attention first. With --out the documents are files, and reports.csv notes what was told.",
-        footer = "  stridetally report samples/out/logbook --period winter --student fh-003")
-public final class ReportCommand implements Callable<Integer> {
+public final class ReportCommand implements Subcommand {
     private final Console console;
 
-    @Parameters(paramLabel = "LOGBOOK", description = "The logbook.")
-    private Path logbook = Path.of("");
-
-    @Mixin
+    private final FolderArgument logbook = new FolderArgument("LOGBOOK", "The logbook.");
     private final ReportOptions about = new ReportOptions();
-
-    @Option(
-            names = "--known",
-            paramLabel = "DATE",
-            converter = IsoDate.class,
-            description = "Read the logbook as it was known on DATE.")
-    private @Nullable LocalDate known;
-
-    @Mixin
+    private final KnownOption known = new KnownOption();
     private final AsOfOption asOf = new AsOfOption();
-
-    @Mixin
     private final OutputOptions output = new OutputOptions();
 
     public ReportCommand(Console console) {
@@ -69,14 +47,28 @@ public final class ReportCommand implements Callable<Integer> {
     }
 
     @Override
+    public void declare(CommandSpec spec) {
+        spec.usageMessage()
+                .description(
+                        "For the team: a document a student, a part a goal. For the caseload: every goal in one table, those"
+                                + " that need attention first. With --out the documents are files, and reports.csv notes what was told.")
+                .footer("  stridetally report samples/out/logbook --period winter --student fh-003");
+        logbook.addTo(spec);
+        about.addTo(spec);
+        known.addTo(spec);
+        asOf.addTo(spec);
+        output.addTo(spec);
+    }
+
+    @Override
     public Integer call() {
-        Logbook book = Logbook.open(logbook, Optional.ofNullable(known));
+        Logbook book = Logbook.open(logbook.path(), known.typed());
         ReportInput.PeriodChoice period =
                 ReportRequest.period(book.settings(), about.period(), about.from(), about.to());
         LocalDate day = asOf.typed()
                 .or(() -> ReportRequest.lastDay(book.settings(), period))
                 .orElseGet(() -> asOf.day(console.clock()));
-        ScoredLogbook scored = new Sources(console).logbook(book, logbook, day);
+        ScoredLogbook scored = new Sources(console).logbook(book, logbook.path(), day);
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
         ReportInput input = ReportRequest.of(scored, period, names);
         Format format = output.format(Format.MARKDOWN);
@@ -99,7 +91,7 @@ public final class ReportCommand implements Callable<Integer> {
         Optional<OutputFolder> folder = folder();
         if (folder.isPresent()) {
             ReportOutput.apart(documents, folder.get(), format);
-            try (LogbookWriter writer = LogbookWriter.open(logbook, asOf.journalTime(console.clock()))) {
+            try (LogbookWriter writer = LogbookWriter.open(logbook.path(), asOf.journalTime(console.clock()))) {
                 writer.appendReports(ToldLines.of(documents, input));
             }
             console.note(documents.size() + " documents; reports.csv of the logbook notes what was told");

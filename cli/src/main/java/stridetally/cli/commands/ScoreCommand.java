@@ -2,17 +2,13 @@ package stridetally.cli.commands;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
+import stridetally.cli.Subcommand;
 import stridetally.cli.files.Content;
 import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
@@ -24,6 +20,7 @@ import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.ScoreBy;
 import stridetally.cli.options.ScoreByWord;
 import stridetally.cli.options.SourceOption;
+import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.cli.output.GoalOutput;
 import stridetally.cli.output.SessionOutput;
@@ -32,43 +29,46 @@ import stridetally.model.GoalId;
 import stridetally.model.StudentCode;
 
 /** {@code score}: what was counted, by trial, session, period, goal or student. */
-@Command(
-        description = "Sessions with their value, help, criterion and streak; or trials, periods, goals, students."
-                + " Amounts are unrounded and in the unit of the unit column.",
-        footer = "  stridetally score samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20")
-public final class ScoreCommand implements Callable<Integer> {
+public final class ScoreCommand implements Subcommand {
     private final Console console;
 
-    @Mixin
     private final SourceOption source = new SourceOption();
 
-    @Option(
-            names = "--by",
-            paramLabel = "WHAT",
-            converter = ScoreByWord.class,
-            description = "${COMPLETION-CANDIDATES} (default: session; a bare log has sessions only).")
-    private ScoreBy by = ScoreBy.SESSION;
+    private final ValueOption<ScoreBy> by = ValueOption.of(
+            "--by",
+            "WHAT",
+            ScoreBy.class,
+            new ScoreByWord(),
+            "${COMPLETION-CANDIDATES} (default: session; a bare log has sessions only).");
 
-    @Option(names = "--goal", paramLabel = "GOAL", description = "With --by trial: what this goal makes of its trials.")
-    private @Nullable String goal;
+    private final ValueOption<String> goal =
+            ValueOption.text("--goal", "GOAL", "With --by trial: what this goal makes of its trials.");
 
-    @Mixin
     private final NarrowOptions narrow = new NarrowOptions();
-
-    @Mixin
     private final WritingOptions writing = new WritingOptions();
-
-    @Mixin
     private final AsOfOption asOf = new AsOfOption();
-
-    @Mixin
     private final OutputOptions output = new OutputOptions();
-
-    @Spec
     private @Nullable CommandSpec spec;
 
     public ScoreCommand(Console console) {
         this.console = console;
+    }
+
+    @Override
+    public void declare(CommandSpec declared) {
+        spec = declared;
+        declared.usageMessage()
+                .description(
+                        "Sessions with their value, help, criterion and streak; or trials, periods, goals, students."
+                                + " Amounts are unrounded and in the unit of the unit column.")
+                .footer("  stridetally score samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20");
+        source.addTo(declared);
+        by.addTo(declared);
+        goal.addTo(declared);
+        narrow.addTo(declared);
+        writing.addTo(declared);
+        asOf.addTo(declared);
+        output.addTo(declared);
     }
 
     @Override
@@ -82,8 +82,8 @@ public final class ScoreCommand implements Callable<Integer> {
             output.write(console, content(book, output.format(Format.CSV)));
             return ExitCodes.DONE;
         }
-        if (by != ScoreBy.SESSION || goal != null) {
-            refuse("a bare log has no goals; --by " + by + " needs a logbook");
+        if (by() != ScoreBy.SESSION || goal.typed().isPresent()) {
+            refuse("a bare log has no goals; --by " + by() + " needs a logbook");
         }
         LogRead log = sources.log(source, writing, day);
         sources.tellUnknown(narrow, log);
@@ -91,9 +91,13 @@ public final class ScoreCommand implements Callable<Integer> {
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
+    private ScoreBy by() {
+        return by.typed().orElse(ScoreBy.SESSION);
+    }
+
     private Content content(ScoredLogbook book, Format format) {
         Predicate<StudentCode> shown = narrow::shows;
-        return switch (by) {
+        return switch (by()) {
             case TRIAL -> new TrialOutput(book, asked(book)).content(shown, format);
             case SESSION -> SessionOutput.logbook(book, shown, narrow, format);
             case PERIOD -> GoalOutput.periods(book, shown, format);
@@ -103,9 +107,9 @@ public final class ScoreCommand implements Callable<Integer> {
     }
 
     private Optional<GoalId> asked(ScoredLogbook book) {
-        Optional<GoalId> id = Optional.ofNullable(goal).map(GoalId::new);
+        Optional<GoalId> id = goal.typed().map(GoalId::new);
         if (id.isPresent() && book.open().caseload().goal(id.get()).isEmpty()) {
-            refuse("there is no goal " + goal + " in goals.csv");
+            refuse("there is no goal " + id.get().text() + " in goals.csv");
         }
         return id;
     }

@@ -2,14 +2,12 @@ package stridetally.cli.commands;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.concurrent.Callable;
+import java.util.List;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
+import stridetally.cli.Subcommand;
 import stridetally.cli.files.Content;
 import stridetally.cli.files.WholeFile;
 import stridetally.cli.input.LogRead;
@@ -20,6 +18,7 @@ import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.SourceOption;
+import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.cli.output.SessionOutput;
 import stridetally.cli.output.TrendOutput;
@@ -27,37 +26,34 @@ import stridetally.model.StudentCode;
 import stridetally.trend.SeriesWindow;
 
 /** {@code trend}: lines with their uncertainty, the aim line, the forecast and the judgement with its reason. */
-@Command(
-        description =
-                "One row a goal and side (or a series of a bare log): own line and robust line per week with 95 %%"
-                        + " intervals, rank trend, aim line, forecast at the due date, chance, judgement and reason.",
-        footer = "  stridetally trend samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20")
-public final class TrendCommand implements Callable<Integer> {
+public final class TrendCommand implements Subcommand {
     private final Console console;
 
-    @Mixin
     private final SourceOption source = new SourceOption();
-
-    @Option(
-            names = "--scores",
-            paramLabel = "FILE",
-            description = "Also write the session table to FILE, from the same reading.")
-    private @Nullable Path scores;
-
-    @Mixin
+    private final ValueOption<Path> scores = ValueOption.path(
+            List.of("--scores"), "FILE", "Also write the session table to FILE, from the same reading.");
     private final NarrowOptions narrow = new NarrowOptions();
-
-    @Mixin
     private final WritingOptions writing = new WritingOptions();
-
-    @Mixin
     private final AsOfOption asOf = new AsOfOption();
-
-    @Mixin
     private final OutputOptions output = new OutputOptions();
 
     public TrendCommand(Console console) {
         this.console = console;
+    }
+
+    @Override
+    public void declare(CommandSpec spec) {
+        spec.usageMessage()
+                .description(
+                        "One row a goal and side (or a series of a bare log): own line and robust line per week with 95 %%"
+                                + " intervals, rank trend, aim line, forecast at the due date, chance, judgement and reason.")
+                .footer("  stridetally trend samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20");
+        source.addTo(spec);
+        scores.addTo(spec);
+        narrow.addTo(spec);
+        writing.addTo(spec);
+        asOf.addTo(spec);
+        output.addTo(spec);
     }
 
     @Override
@@ -82,8 +78,6 @@ public final class TrendCommand implements Callable<Integer> {
     }
 
     private void writeScores(Content content) {
-        if (scores != null) {
-            WholeFile.write(scores, content);
-        }
+        scores.typed().ifPresent(file -> WholeFile.write(file, content));
     }
 }

@@ -1,7 +1,6 @@
 package stridetally.cli.input;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,14 +15,18 @@ import stridetally.scoring.SessionIndex;
 
 /** The series of a log without goals, scored one after another in the order of their keys. */
 public final class BareSeries {
-    private static final Comparator<SeriesKey> BY_KEY = Comparator.comparing(SeriesKey::source)
-            .thenComparing(SeriesKey::student)
-            .thenComparing(SeriesKey::measure)
-            .thenComparing(SeriesKey::side)
-            .thenComparing(key -> key.protocol().text())
-            .thenComparing(SeriesKey::place);
-
     private BareSeries() {}
+
+    private static int byKey(SeriesKey one, SeriesKey other) {
+        int order = one.source().compareTo(other.source());
+        order = order != 0 ? order : one.student().compareTo(other.student());
+        order = order != 0 ? order : one.measure().compareTo(other.measure());
+        order = order != 0 ? order : one.side().compareTo(other.side());
+        order = order != 0
+                ? order
+                : one.protocol().text().compareTo(other.protocol().text());
+        return order != 0 ? order : one.place().compareTo(other.place());
+    }
 
     /** Every series that is not narrowed out; probes and practice of one key count together. */
     public static void forEach(LogRead log, NarrowOptions narrow, Consumer<SeriesScore> taker) {
@@ -47,16 +50,17 @@ public final class BareSeries {
             Catalogue catalogue,
             NarrowOptions narrow,
             Consumer<SeriesScore> taker) {
-        SeriesScorer scorer = new SeriesScorer(id -> catalogue.find(id), narrow.summary(), narrow.helpUpTo());
+        SeriesScorer scorer = new SeriesScorer(catalogue::find, narrow.summary(), narrow.helpUpTo());
         Map<SeriesKey, List<Integer>> together = new LinkedHashMap<>();
         for (int one : series) {
             together.computeIfAbsent(withoutUse(index.numbers().key(one)), any -> new ArrayList<>())
                     .add(one);
         }
-        together.keySet().stream()
-                .sorted(BY_KEY)
-                .map(key -> scorer.score(index, together.getOrDefault(key, List.of())))
-                .forEach(taker);
+        List<SeriesKey> keys = new ArrayList<>(together.keySet());
+        keys.sort(BareSeries::byKey);
+        for (SeriesKey key : keys) {
+            taker.accept(scorer.score(index, together.getOrDefault(key, List.of())));
+        }
     }
 
     private static SeriesKey withoutUse(SeriesKey key) {

@@ -5,21 +5,25 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The day that a command reckons from: {@code --as-of}, else today. */
 public final class AsOfOption {
-    @Option(
-            names = "--as-of",
-            paramLabel = "DATE",
-            converter = IsoDate.class,
-            description = "Reckon as on DATE, written as 2026-01-16 (default: today).")
-    private @Nullable LocalDate day;
+    private final ValueOption<LocalDate> day = ValueOption.of(
+            "--as-of",
+            "DATE",
+            LocalDate.class,
+            new IsoDate(),
+            "Reckon as on DATE, written as 2026-01-16 (default: today).");
+
+    /** Declares the option. */
+    public void addTo(CommandSpec command) {
+        day.addTo(command);
+    }
 
     /** The day typed, if any. */
     public Optional<LocalDate> typed() {
-        return Optional.ofNullable(day);
+        return day.typed();
     }
 
     /** The day typed, else today by the clock. */

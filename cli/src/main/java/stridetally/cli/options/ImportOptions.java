@@ -1,73 +1,78 @@
 package stridetally.cli.options;
 
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** How files come into a logbook. */
 public final class ImportOptions {
-    @Option(
-            names = "--kind",
-            paramLabel = "KIND",
-            converter = ImportKindWord.class,
-            description = "${COMPLETION-CANDIDATES} (guessed from the headings when they are clear).")
-    private @Nullable ImportKind kind;
+    private final ValueOption<ImportKind> kind = ValueOption.of(
+            "--kind",
+            "KIND",
+            ImportKind.class,
+            new ImportKindWord(),
+            "${COMPLETION-CANDIDATES} (guessed from the headings when they are clear).");
 
-    @Option(names = "--label", paramLabel = "TEXT", description = "Your own words for the entry (default: file name).")
-    private String label = "";
+    private final ValueOption<String> label =
+            ValueOption.text("--label", "TEXT", "Your own words for the entry (default: file name).");
 
-    @Option(
-            names = "--blank-help",
-            paramLabel = "WORD",
-            description = "What this form means by a blank help cell, such as independent (default: not recorded).")
-    private @Nullable String blankHelp;
+    private final ValueOption<String> blankHelp = ValueOption.text(
+            "--blank-help",
+            "WORD",
+            "What this form means by a blank help cell, such as independent (default: not recorded).");
 
-    @Option(names = "--new", description = "Begin the logbook: DIR must be new or empty.")
-    private boolean begin;
+    private final FlagOption begin = new FlagOption("--new", "Begin the logbook: DIR must be new or empty.");
 
-    @Option(
-            names = "--replace",
-            description = "A try that is there with another value is replaced by the one of this file.")
-    private boolean replace;
+    private final FlagOption replace =
+            new FlagOption("--replace", "A try that is there with another value is replaced by the one of this file.");
 
-    @Option(names = "--dry-run", description = "Read and tell everything, write nothing.")
-    private boolean dryRun;
+    private final FlagOption dryRun = new FlagOption("--dry-run", "Read and tell everything, write nothing.");
 
-    @Option(names = "--strict", description = "Take nothing at all when any row would be set aside (exit code 3).")
-    private boolean strict;
+    private final FlagOption strict =
+            new FlagOption("--strict", "Take nothing at all when any row would be set aside (exit code 3).");
+
+    /** Declares the options. */
+    public void addTo(CommandSpec command) {
+        kind.addTo(command);
+        label.addTo(command);
+        blankHelp.addTo(command);
+        begin.addTo(command);
+        replace.addTo(command);
+        dryRun.addTo(command);
+        strict.addTo(command);
+    }
 
     /** What the files hold, when said. */
     public Optional<ImportKind> kind() {
-        return Optional.ofNullable(kind);
+        return kind.typed();
     }
 
     /** The person's own words; blank for the file name. */
     public String label() {
-        return label;
+        return label.typed().orElse("");
     }
 
     /** What a blank help cell means, when said. */
     public Optional<String> blankHelp() {
-        return Optional.ofNullable(blankHelp);
+        return blankHelp.typed();
     }
 
     /** Begin a logbook. */
     public boolean begin() {
-        return begin;
+        return begin.typed();
     }
 
     /** Another value replaces the earlier one. */
     public boolean replace() {
-        return replace;
+        return replace.typed();
     }
 
     /** Write nothing. */
     public boolean dryRun() {
-        return dryRun;
+        return dryRun.typed();
     }
 
     /** All rows or none. */
     public boolean strict() {
-        return strict;
+        return strict.typed();
     }
 }

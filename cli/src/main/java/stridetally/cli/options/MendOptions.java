@@ -2,57 +2,59 @@ package stridetally.cli.options;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.TypeConversionException;
 import stridetally.logbook.LineRange;
 
 /** What is done to a logbook without a new file. */
 public final class MendOptions {
-    @Option(
-            names = "--undo",
-            paramLabel = "ENTRY",
-            converter = EntryWord.class,
-            description = "Take an import back, such as 0007; say why.")
-    private @Nullable Integer undo;
+    private final ValueOption<Integer> undo = ValueOption.of(
+            "--undo", "ENTRY", Integer.class, new EntryWord(), "Take an import back, such as 0007; say why.");
 
-    @Option(
-            names = "--dismiss",
-            paramLabel = "ROW",
-            converter = RowWord.class,
-            description = "Close a row that was set aside, such as 0003:14; say why.")
-    private @Nullable LineRange dismiss;
+    private final ValueOption<LineRange> dismiss = ValueOption.of(
+            "--dismiss",
+            "ROW",
+            LineRange.class,
+            new RowWord(),
+            "Close a row that was set aside, such as 0003:14; say why.");
 
-    @Option(names = "--why", paramLabel = "TEXT", description = "The reason, kept in the journal.")
-    private String why = "";
+    private final ValueOption<String> why = ValueOption.text("--why", "TEXT", "The reason, kept in the journal.");
 
-    @Option(names = "--status", description = "Tell how the logbook stands: entries, open rows, gaps.")
-    private boolean status;
+    private final FlagOption status =
+            new FlagOption("--status", "Tell how the logbook stands: entries, open rows, gaps.");
+
+    /** Declares the options. */
+    public void addTo(CommandSpec command) {
+        undo.addTo(command);
+        dismiss.addTo(command);
+        why.addTo(command);
+        status.addTo(command);
+    }
 
     /** How many of the three things to do were asked for. */
     public int asked() {
-        return (undo == null ? 0 : 1) + (dismiss == null ? 0 : 1) + (status ? 1 : 0);
+        return (undo.typed().isPresent() ? 1 : 0) + (dismiss.typed().isPresent() ? 1 : 0) + (status.typed() ? 1 : 0);
     }
 
     /** The entry to take back. */
     public OptionalInt undo() {
-        return undo == null ? OptionalInt.empty() : OptionalInt.of(undo);
+        return undo.typed().map(OptionalInt::of).orElseGet(OptionalInt::empty);
     }
 
     /** The row to close. */
     public Optional<LineRange> dismiss() {
-        return Optional.ofNullable(dismiss);
+        return dismiss.typed();
     }
 
     /** The reason. */
     public String why() {
-        return why;
+        return why.typed().orElse("");
     }
 
     /** Tell how the logbook stands. */
     public boolean status() {
-        return status;
+        return status.typed();
     }
 
     /** Reads the number of an entry. */

@@ -7,9 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import stridetally.model.Level;
 import stridetally.model.StudentCode;
@@ -20,79 +18,82 @@ import stridetally.model.WordScale;
 
 /** Whom to show, what of a bare log counts, and how a session is valued. A logbook's goals say the last two themselves. */
 public final class NarrowOptions {
-    @Option(
-            names = "--student",
-            paramLabel = "CODE",
-            converter = CodeWord.class,
-            description = "Only these students (may be repeated).")
-    private List<StudentCode> students = List.of();
+    private final ListOption<StudentCode> students = ListOption.repeated(
+            "--student", "CODE", StudentCode.class, new CodeWord(), "Only these students (may be repeated).");
 
-    @Option(
-            names = "--help-up-to",
-            paramLabel = "WORD",
-            converter = HelpWord.class,
-            description = "Bare log: count tries with at most this help, such as stand-by.")
-    private @Nullable Level help;
+    private final ValueOption<Level> help = ValueOption.of(
+            "--help-up-to",
+            "WORD",
+            Level.class,
+            new HelpWord(),
+            "Bare log: count tries with at most this help, such as stand-by.");
 
-    @Option(
-            names = "--places",
-            split = ",",
-            paramLabel = "PLACE",
-            converter = PlaceWord.class,
-            description = "Bare log: only school, home, clinic (several with commas).")
-    private List<TrialPlace> places = List.of();
+    private final ListOption<TrialPlace> places = ListOption.withCommas(
+            "--places",
+            "PLACE",
+            TrialPlace.class,
+            new PlaceWord(),
+            "Bare log: only school, home, clinic (several with commas).");
 
-    @Option(
-            names = "--use",
-            paramLabel = "USE",
-            converter = UseWord.class,
-            description = "Bare log: only probe or only practice.")
-    private @Nullable Use use;
+    private final ValueOption<Use> use =
+            ValueOption.of("--use", "USE", Use.class, new UseWord(), "Bare log: only probe or only practice.");
 
-    @Option(
-            names = "--session-value",
-            paramLabel = "SUMMARY",
-            converter = SummaryWord.class,
-            description = "Value a session by best, mean, median or last instead of as the measure is usually valued;"
-                    + " a goal keeps its own.")
-    private @Nullable Summary summary;
+    private final ValueOption<Summary> summary = ValueOption.of(
+            "--session-value",
+            "SUMMARY",
+            Summary.class,
+            new SummaryWord(),
+            "Value a session by best, mean, median or last instead of as the measure is usually valued;"
+                    + " a goal keeps its own.");
 
-    @Spec(Spec.Target.MIXEE)
     private @Nullable CommandSpec command;
+
+    /** Declares the options. */
+    public void addTo(CommandSpec owner) {
+        command = owner;
+        students.addTo(owner);
+        help.addTo(owner);
+        places.addTo(owner);
+        use.addTo(owner);
+        summary.addTo(owner);
+    }
 
     /** Whether the student is to be shown. */
     public boolean shows(StudentCode student) {
-        return students.isEmpty() || students.contains(student);
+        return students().isEmpty() || students().contains(student);
     }
 
     /** The students typed; all are shown when there are none. */
     public List<StudentCode> students() {
-        return students;
+        return students.typed();
     }
 
     /** The most help that counts. */
     public Optional<Level> helpUpTo() {
-        return Optional.ofNullable(help);
+        return help.typed();
     }
 
     /** The places that count; all when none was said. */
     public Set<TrialPlace> places() {
-        return places.isEmpty() ? EnumSet.allOf(TrialPlace.class) : EnumSet.copyOf(places);
+        return places.typed().isEmpty() ? EnumSet.allOf(TrialPlace.class) : EnumSet.copyOf(places.typed());
     }
 
     /** The use that counts; both when none was said. */
     public Set<Use> uses() {
-        return use == null ? EnumSet.allOf(Use.class) : EnumSet.of(use);
+        return use.typed().map(EnumSet::of).orElseGet(() -> EnumSet.allOf(Use.class));
     }
 
     /** The summary that values a session. */
     public Optional<Summary> summary() {
-        return Optional.ofNullable(summary);
+        return summary.typed();
     }
 
     /** Wrong usage on a logbook when anything was said that only a bare log can heed. */
     public void checkForLogbook() {
-        if (command != null && (help != null || !places.isEmpty() || use != null)) {
+        if (command != null
+                && (help.typed().isPresent()
+                        || !places.typed().isEmpty()
+                        || use.typed().isPresent())) {
             throw new ParameterException(
                     command.commandLine(),
                     "--help-up-to, --places and --use are for a bare log; the goals of a logbook say what counts");
@@ -124,14 +125,24 @@ public final class NarrowOptions {
     /** Reads a place. */
     static final class PlaceWord extends Word<TrialPlace> {
         PlaceWord() {
-            super(TrialPlace.class, TrialPlace::word);
+            super(TrialPlace.class);
+        }
+
+        @Override
+        String written(TrialPlace place) {
+            return place.word();
         }
     }
 
     /** Reads a use. */
     static final class UseWord extends Word<Use> {
         UseWord() {
-            super(Use.class, Use::word);
+            super(Use.class);
+        }
+
+        @Override
+        String written(Use use) {
+            return use.word();
         }
     }
 

@@ -1,9 +1,9 @@
 package stridetally.cli.options;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import stridetally.cli.Console;
 import stridetally.cli.files.Content;
 import stridetally.cli.files.StandardOutput;
@@ -13,29 +13,32 @@ import stridetally.cli.files.WholeFile;
 public final class OutputOptions {
     private static final String STANDARD_OUTPUT = "-";
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            converter = FormatWord.class,
-            description = "${COMPLETION-CANDIDATES}; wins over the extension of FILE.")
-    private @Nullable Format format;
+    private final ValueOption<Format> format = ValueOption.of(
+            "--format",
+            "FORMAT",
+            Format.class,
+            new FormatWord(),
+            "${COMPLETION-CANDIDATES}; wins over the extension of FILE.");
 
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE",
-            description = "Write to FILE, replaced whole; '-' is standard output. Its extension sets the format.")
-    private @Nullable Path file;
+    private final ValueOption<Path> file = ValueOption.path(
+            List.of("-o", "--output"),
+            "FILE",
+            "Write to FILE, replaced whole; '-' is standard output. Its extension sets the format.");
+
+    /** Declares the options. */
+    public void addTo(CommandSpec command) {
+        format.addTo(command);
+        file.addTo(command);
+    }
 
     /** The format asked for, else that of the file's extension, else the command's own. */
     public Format format(Format ofTheCommand) {
-        return Optional.ofNullable(format)
-                .or(() -> target().flatMap(Format::ofExtension))
-                .orElse(ofTheCommand);
+        return format.typed().or(() -> target().flatMap(Format::ofExtension)).orElse(ofTheCommand);
     }
 
     /** The file to write, empty for standard output. */
     public Optional<Path> target() {
-        return Optional.ofNullable(file).filter(path -> !path.toString().equals(STANDARD_OUTPUT));
+        return file.typed().filter(path -> !path.toString().equals(STANDARD_OUTPUT));
     }
 
     /** Writes the result to its place: a file whole or not at all. */

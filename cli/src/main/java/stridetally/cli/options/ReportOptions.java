@@ -4,82 +4,84 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** What a report is about and where it goes. */
 public final class ReportOptions {
-    @Option(
-            names = "--for",
-            paramLabel = "WHOM",
-            converter = ReportForWord.class,
-            description = "${COMPLETION-CANDIDATES} (default: team).")
-    private ReportFor whom = ReportFor.TEAM;
+    private final ValueOption<ReportFor> whom = ValueOption.of(
+            "--for", "WHOM", ReportFor.class, new ReportForWord(), "${COMPLETION-CANDIDATES} (default: team).");
 
-    @Option(
-            names = "--period",
-            paramLabel = "NAME",
-            description = "A period of logbook.toml; --as-of is then its last day unless given.")
-    private @Nullable String period;
+    private final ValueOption<String> period = ValueOption.text(
+            "--period", "NAME", "A period of logbook.toml; --as-of is then its last day unless given.");
 
-    @Option(names = "--from", paramLabel = "DATE", converter = IsoDate.class, description = "First day, with --to.")
-    private @Nullable LocalDate from;
+    private final ValueOption<LocalDate> from =
+            ValueOption.of("--from", "DATE", LocalDate.class, new IsoDate(), "First day, with --to.");
 
-    @Option(names = "--to", paramLabel = "DATE", converter = IsoDate.class, description = "Last day, with --from.")
-    private @Nullable LocalDate to;
+    private final ValueOption<LocalDate> to =
+            ValueOption.of("--to", "DATE", LocalDate.class, new IsoDate(), "Last day, with --from.");
 
-    @Option(names = "--student", paramLabel = "CODE", description = "Only these students (may be repeated).")
-    private List<String> students = List.of();
+    private final ListOption<String> students = ListOption.repeated(
+            "--student", "CODE", String.class, new TextWord(), "Only these students (may be repeated).");
 
-    @Option(names = "--names", description = "Print the names of names.csv beside the codes.")
-    private boolean names;
+    private final FlagOption names = new FlagOption("--names", "Print the names of names.csv beside the codes.");
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Write a document for each student into DIR, and note in reports.csv what was told.")
-    private @Nullable Path folder;
+    private final ValueOption<Path> folder = ValueOption.path(
+            List.of("--out"),
+            "DIR",
+            "Write a document for each student into DIR, and note in reports.csv what was told.");
 
-    @Option(names = "--force", description = "Write into DIR although it holds files that are not ours.")
-    private boolean force;
+    private final FlagOption force =
+            new FlagOption("--force", "Write into DIR although it holds files that are not ours.");
+
+    /** Declares the options. */
+    public void addTo(CommandSpec command) {
+        whom.addTo(command);
+        period.addTo(command);
+        from.addTo(command);
+        to.addTo(command);
+        students.addTo(command);
+        names.addTo(command);
+        folder.addTo(command);
+        force.addTo(command);
+    }
 
     /** Whom it is for. */
     public ReportFor whom() {
-        return whom;
+        return whom.typed().orElse(ReportFor.TEAM);
     }
 
     /** The name of the period. */
     public Optional<String> period() {
-        return Optional.ofNullable(period);
+        return period.typed();
     }
 
     /** The first day. */
     public Optional<LocalDate> from() {
-        return Optional.ofNullable(from);
+        return from.typed();
     }
 
     /** The last day. */
     public Optional<LocalDate> to() {
-        return Optional.ofNullable(to);
+        return to.typed();
     }
 
     /** The codes to show; all when there are none. */
     public List<String> students() {
-        return students;
+        return students.typed();
     }
 
     /** Print names. */
     public boolean names() {
-        return names;
+        return names.typed();
     }
 
     /** The folder of documents. */
     public Optional<Path> folder() {
-        return Optional.ofNullable(folder);
+        return folder.typed();
     }
 
     /** Write into a folder that is not ours. */
     public boolean force() {
-        return force;
+        return force.typed();
     }
 }

@@ -2,7 +2,7 @@ package stridetally.cli.options;
 
 /** Reads the word of {@code --by}. */
 public final class ScoreByWord extends Word<ScoreBy> {
-    ScoreByWord() {
+    public ScoreByWord() {
         super(ScoreBy.class);
     }
 }

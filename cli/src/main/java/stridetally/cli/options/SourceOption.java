@@ -3,42 +3,46 @@ package stridetally.cli.options;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import stridetally.cli.files.FileSource;
 
 /** What is scored: a logbook, a bare log of trials, or standard input. */
 public final class SourceOption {
-    @Parameters(
-            paramLabel = "SOURCE",
-            description = "A logbook (folder), a log of trials (CSV or TSV), or - for standard input.")
-    private Path source = Path.of("");
+    private final PositionalParamSpec source = PositionalParamSpec.builder()
+            .index("0")
+            .arity("1")
+            .paramLabel("SOURCE")
+            .type(Path.class)
+            .converters(new PathWord())
+            .description("A logbook (folder), a log of trials (CSV or TSV), or - for standard input.")
+            .build();
 
-    @Option(
-            names = "--known",
-            paramLabel = "DATE",
-            converter = IsoDate.class,
-            description = "Read the logbook as it was known on DATE.")
-    private @Nullable LocalDate known;
+    private final KnownOption known = new KnownOption();
+
+    /** Declares the options. */
+    public void addTo(CommandSpec command) {
+        command.addPositional(source);
+        known.addTo(command);
+    }
 
     /** The path. */
     public Path path() {
-        return source;
+        return source.getValue();
     }
 
     /** Whether it is a folder. */
     public boolean isFolder() {
-        return FileSource.isFolder(source);
+        return FileSource.isFolder(path());
     }
 
     /** Whether standard input was meant. */
     public boolean isStandardInput() {
-        return source.toString().equals("-");
+        return path().toString().equals("-");
     }
 
     /** The day on which the logbook is to be known. */
     public Optional<LocalDate> known() {
-        return Optional.ofNullable(known);
+        return known.typed();
     }
 }

@@ -1,8 +1,7 @@
 package stridetally.cli.options;
 
-import java.util.Arrays;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -13,26 +12,25 @@ import picocli.CommandLine.TypeConversionException;
  */
 class Word<E extends Enum<E>> implements ITypeConverter<E> {
     private final Class<E> list;
-    private final Function<E, String> written;
 
-    /** Of a list that writes its words in {@code toString}. */
     Word(Class<E> list) {
-        this(list, E::toString);
+        this.list = list;
     }
 
-    Word(Class<E> list, Function<E, String> written) {
-        this.list = list;
-        this.written = written;
+    /** How a word of the list is written. */
+    String written(E word) {
+        return word.toString();
     }
 
     @Override
     public E convert(String text) {
+        List<String> words = new ArrayList<>();
         for (E word : list.getEnumConstants()) {
-            if (written.apply(word).equalsIgnoreCase(text)) {
+            if (written(word).equalsIgnoreCase(text)) {
                 return word;
             }
+            words.add(written(word));
         }
-        String words = Arrays.stream(list.getEnumConstants()).map(written).collect(Collectors.joining(", "));
-        throw new TypeConversionException("'" + text + "' is none of: " + words);
+        throw new TypeConversionException("'" + text + "' is none of: " + String.join(", ", words));
     }
 }

@@ -1,32 +1,38 @@
 package stridetally.cli.options;
 
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import stridetally.ingest.DateOrder;
 import stridetally.units.DecimalMark;
 
 /** How dates and numbers of a log are written, where the log does not prove it. */
 public final class WritingOptions {
-    @Option(
-            names = "--date-order",
-            paramLabel = "ORDER",
-            converter = DateOrderWord.class,
-            description = "day-first or month-first, for dates such as 3/4/2026 that prove neither.")
-    private DateOrder order = DateOrder.UNPROVEN;
+    private final ValueOption<DateOrder> order = ValueOption.of(
+            "--date-order",
+            "ORDER",
+            DateOrder.class,
+            new DateOrderWord(),
+            "day-first or month-first, for dates such as 3/4/2026 that prove neither.");
 
-    @Option(
-            names = "--decimal",
-            paramLabel = "MARK",
-            converter = DecimalWord.class,
-            description = "point or comma, the decimal mark of the log (default: point).")
-    private DecimalMark decimals = DecimalMark.POINT;
+    private final ValueOption<DecimalMark> decimals = ValueOption.of(
+            "--decimal",
+            "MARK",
+            DecimalMark.class,
+            new DecimalWord(),
+            "point or comma, the decimal mark of the log (default: point).");
+
+    /** Declares the options. */
+    public void addTo(CommandSpec command) {
+        order.addTo(command);
+        decimals.addTo(command);
+    }
 
     /** The declared order of dates. */
     public DateOrder order() {
-        return order;
+        return order.typed().orElse(DateOrder.UNPROVEN);
     }
 
     /** The decimal mark. */
     public DecimalMark decimals() {
-        return decimals;
+        return decimals.typed().orElse(DecimalMark.POINT);
     }
 }

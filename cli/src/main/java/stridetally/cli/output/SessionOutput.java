@@ -87,6 +87,8 @@ public final class SessionOutput {
     }
 
     private static void write(TableWriter table, SessionTableRows rows, SeriesScore series, Measure measure) {
-        series.sessions().forEach(session -> table.row(rows.row(series.key(), measure, session)));
+        for (Session session : series.sessions()) {
+            table.row(rows.row(series.key(), measure, session));
+        }
     }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 final class OutputOptionsTest {
     @ParameterizedTest
@@ -35,7 +36,9 @@ final class OutputOptionsTest {
 
     private static OutputOptions parsed(String... arguments) {
         OutputOptions options = new OutputOptions();
-        new CommandLine(options).parseArgs(arguments);
+        CommandSpec command = CommandSpec.create();
+        options.addTo(command);
+        new CommandLine(command).parseArgs(arguments);
         return options;
     }
 }
