@@ -13,8 +13,8 @@ import stridetally.model.Thresholds;
  */
 final class NextSessions {
     private static final int SESSIONS = 3;
-    private static final int HALVINGS = 11;
-    private static final int PLACES = 12;
+    private static final int HALVINGS = 9;
+    private static final int PLACES = 8;
     private static final double LOWEST = -2;
     private static final double HIGHEST = 3;
 

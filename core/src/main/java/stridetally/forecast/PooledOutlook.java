@@ -10,7 +10,7 @@ import stridetally.model.Thresholds;
 final class PooledOutlook {
     private static final double LOW = 0.10;
     private static final double HIGH = 0.90;
-    private static final int DRAWS_EACH = 3;
+    private static final int DRAWS_EACH = 2;
 
     private final ForecastCase goal;
     private final ScaledSeries series;

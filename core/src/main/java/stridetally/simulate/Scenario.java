@@ -7,30 +7,38 @@ package stridetally.simulate;
  */
 public enum Scenario {
     /** Straight lines, weekly sessions, independent days. */
-    BASE("base", new Shape(0.35, 0, 0, 7, 0)),
+    BASE("base", 0.35, 0, 0, 7, 0),
     /** Good and bad days carry over: correlation 0.3 from week to week. */
-    CARRY_OVER("carry-over", new Shape(0.35, 0.3, 0, 7, 0)),
+    CARRY_OVER("carry-over", 0.35, 0.3, 0, 7, 0),
     /** More scatter. */
-    NOISY("noisy", new Shape(0.60, 0, 0, 7, 0)),
+    NOISY("noisy", 0.60, 0, 0, 7, 0),
     /** Scatter as Student's t with 4 degrees of freedom, of the same standard deviation. */
-    HEAVY_TAILS("heavy-tails", new Shape(0.35, 0, 4, 7, 0)),
+    HEAVY_TAILS("heavy-tails", 0.35, 0, 4, 7, 0),
     /** Every second week. */
-    FORTNIGHTLY("fortnightly", new Shape(0.35, 0, 0, 14, 0)),
+    FORTNIGHTLY("fortnightly", 0.35, 0, 0, 14, 0),
     /** Change is quick at first: (1 - exp(-3 t))/(1 - exp(-3)). */
-    LEVELS_OFF("levels-off", new Shape(0.35, 0, 0, 7, 0)),
+    LEVELS_OFF("levels-off", 0.35, 0, 0, 7, 0),
     /** A change of strategy after a third of the time lifts the line by 0.3 on average, of 0.75 in all. */
-    JUMP("jump", new Shape(0.35, 0, 0, 7, 0)),
+    JUMP("jump", 0.35, 0, 0, 7, 0),
     /** The floor line ends at 1.1: values above are cut off there and known to be. */
-    CEILING("ceiling", new Shape(0.35, 0, 0, 7, 0)),
+    CEILING("ceiling", 0.35, 0, 0, 7, 0),
     /** Runs of five sessions are missing. */
-    MISSING_RUNS("missing-runs", new Shape(0.35, 0, 0, 7, 0.06));
+    MISSING_RUNS("missing-runs", 0.35, 0, 0, 7, 0.06);
 
     private final String word;
-    private final Shape shape;
+    private final double noise;
+    private final double carry;
+    private final int freedom;
+    private final int everyDays;
+    private final double missing;
 
-    Scenario(String word, Shape shape) {
+    Scenario(String word, double noise, double carry, int freedom, int everyDays, double missing) {
         this.word = word;
-        this.shape = shape;
+        this.noise = noise;
+        this.carry = carry;
+        this.freedom = freedom;
+        this.everyDays = everyDays;
+        this.missing = missing;
     }
 
     /**
@@ -51,12 +59,15 @@ public enum Scenario {
 
     /** Whether it is one of the five over which the bounds are averaged. */
     public boolean inAverage() {
-        return ordinal() <= FORTNIGHTLY.ordinal();
+        return switch (this) {
+            case BASE, CARRY_OVER, NOISY, HEAVY_TAILS, FORTNIGHTLY -> true;
+            case LEVELS_OFF, JUMP, CEILING, MISSING_RUNS -> false;
+        };
     }
 
     /** Its numbers. */
     public Shape shape() {
-        return shape;
+        return new Shape(noise, carry, freedom, everyDays, missing);
     }
 
     /** The word by which it is asked for. */
