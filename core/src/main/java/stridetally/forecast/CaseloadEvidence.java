@@ -53,11 +53,11 @@ final class CaseloadEvidence {
 
     private double logDensity(double[] place, double[] gradient) {
         Hyper hyper = HyperPrior.at(place);
-        sums.carry(hyper.carry());
+        CarryTable carry = CarryTable.of(hyper.carry());
         java.util.Arrays.fill(gradient, 0);
         double total = 0;
         for (int i = 0; i < curves.length; i++) {
-            sums.fill(caseload.get(i), curves[i]);
+            sums.fill(caseload.get(i), curves[i], carry);
             total += series.of(sums, hyper);
             if (gradient.length > 0) {
                 addSlopes(hyper, gradient);

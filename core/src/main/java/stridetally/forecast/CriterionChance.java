@@ -19,17 +19,15 @@ final class CriterionChance {
     private final ForecastCase goal;
     private final ScaledSeries series;
     private final List<LineDraw> draws;
-    private final DrawnNumbers numbers;
     private final SessionRhythm rhythm;
     private final TryModel tries;
     private final double assisted;
     private final Map<LearningCurve, double[]> heights = new HashMap<>();
 
-    private CriterionChance(ForecastCase goal, ScaledSeries series, List<LineDraw> draws, DrawnNumbers numbers) {
+    private CriterionChance(ForecastCase goal, ScaledSeries series, List<LineDraw> draws) {
         this.goal = goal;
         this.series = series;
         this.draws = draws;
-        this.numbers = numbers;
         this.rhythm = SessionRhythm.of(goal);
         this.tries = TryModel.of(goal, series);
         this.assisted = assistedShare(goal.series().help());
@@ -58,9 +56,9 @@ final class CriterionChance {
     }
 
     /** The chance, 0 to 1. */
-    static double of(ForecastCase goal, ScaledSeries series, List<LineDraw> draws, DrawnNumbers numbers) {
+    static double of(ForecastCase goal, ScaledSeries series, List<LineDraw> draws) {
         int needed = goal.criterion().sessionsMet().orElseThrow();
-        return goal.streak() >= needed ? 1 : new CriterionChance(goal, series, draws, numbers).chance(needed);
+        return goal.streak() >= needed ? 1 : new CriterionChance(goal, series, draws).chance(needed);
     }
 
     private double chance(int needed) {
@@ -76,13 +74,14 @@ final class CriterionChance {
 
     private void carry(LineDraw draw, MeetingTally tally) {
         double[] curve = heights.computeIfAbsent(draw.place().curve(), this::heights);
-        double perWeek = draw.place().hyper().carry();
+        CarryTable carry = draw.place().carry();
         int last = series.size() - 1;
         double noise = (series.value(last) - draw.at(draw.place().curve().at(series.time(last)))) / series.spread(last);
+        DrawnNumbers numbers = draw.path();
         int day = 0;
         for (int index = rhythm.first(numbers); index < curve.length; index = rhythm.after(index, numbers)) {
             int since = rhythm.daysSinceLast(index);
-            double correlation = Math.pow(perWeek, Math.max(0.5, since - day) / 7.0);
+            double correlation = carry.correlation(since - day);
             noise = correlation * noise + Math.sqrt(1 - correlation * correlation) * draw.spread() * numbers.normal();
             day = since;
             session(tally, draw, curve[index], noise);
@@ -101,7 +100,7 @@ final class CriterionChance {
         int made = Math.min(offered, Math.max(1, goal.tries().perSession()));
         double one = tries.isShare() ? share(draw, line, noise, made) : tries.chance(line + noise);
         double meets = (1 - assisted) * atLeast(needed, made, one);
-        double open = (1 - assisted) * atLeast(needed - (offered - made), made, one);
+        double open = made == offered ? meets : (1 - assisted) * atLeast(needed - (offered - made), made, one);
         tally.session(meets, 1 - Math.max(meets, open));
     }
 
@@ -125,10 +124,19 @@ final class CriterionChance {
         double sum = 0;
         double ways = 1;
         for (int met = tries; met >= needed; met--) {
-            sum += ways * Math.pow(chance, met) * Math.pow(1 - chance, tries - met);
+            sum += ways * power(chance, met) * power(1 - chance, tries - met);
             ways = ways * met / (tries - met + 1);
         }
         return Math.min(1, sum);
+    }
+
+    /** Of few tries, so that multiplying out is quicker than a logarithm. */
+    private static double power(double base, int exponent) {
+        double product = 1;
+        for (int i = 0; i < exponent; i++) {
+            product *= base;
+        }
+        return product;
     }
 
     private double[] heights(LearningCurve curve) {

@@ -23,8 +23,13 @@ record HyperPosterior(List<Place> places) {
         places = List.copyOf(places);
     }
 
-    /** One place. */
-    record Place(Hyper hyper, LearningCurve curve) {}
+    /** One place, with the carry-over of its values at hand. */
+    record Place(Hyper hyper, LearningCurve curve, CarryTable carry) {
+
+        static Place of(Hyper hyper, LearningCurve curve) {
+            return new Place(hyper, curve, CarryTable.of(hyper.carry()));
+        }
+    }
 
     /** Of series in an order fixed by their data. */
     static HyperPosterior of(List<ScaledSeries> caseload, int wanted) {
@@ -66,14 +71,14 @@ record HyperPosterior(List<Place> places) {
         for (Weighed one : all) {
             passed += Math.exp(one.logWeight - highest) / total;
             while (chosen.size() < wanted && (chosen.size() + 0.5) / wanted <= passed) {
-                chosen.add(one.place);
+                chosen.add(Place.of(one.hyper, one.curve));
             }
         }
         return chosen;
     }
 
     /** A place with the logarithm of its weight. */
-    private record Weighed(Place place, double logWeight) {}
+    private record Weighed(Hyper hyper, LearningCurve curve, double logWeight) {}
 
     /** The mode of one curve. */
     private static final class Peak {
@@ -106,7 +111,7 @@ record HyperPosterior(List<Place> places) {
                 double logWeight =
                         curve.logPrior() + evidence.logDensity(place) + root.logDeterminant() - STEPS.logDensity(i);
                 if (Double.isFinite(logWeight)) {
-                    all.add(new Weighed(new Place(HyperPrior.at(place), curve), logWeight));
+                    all.add(new Weighed(HyperPrior.at(place), curve, logWeight));
                 }
             }
         }

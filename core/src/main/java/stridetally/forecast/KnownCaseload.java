@@ -14,7 +14,7 @@ public record KnownCaseload(Thresholds thresholds, Hyper hyper, double bend) imp
 
     @Override
     public List<Forecast> forecast(List<ForecastCase> caseload) {
-        HyperPosterior known = new HyperPosterior(List.of(new HyperPosterior.Place(hyper, new LearningCurve(bend, 0))));
+        HyperPosterior known = new HyperPosterior(List.of(HyperPosterior.Place.of(hyper, new LearningCurve(bend, 0))));
         return PooledForecaster.forecast(caseload, thresholds, pool -> known);
     }
 }

@@ -24,9 +24,8 @@ final class LineAtDue {
                     curve -> caseload.stream()
                             .map(series -> CaseloadEvidence.heights(series, curve))
                             .toList());
-            sums.carry(place.hyper().carry());
             for (int i = 0; i < caseload.size(); i++) {
-                sums.fill(caseload.get(i), curves.get(i));
+                sums.fill(caseload.get(i), curves.get(i), place.carry());
                 evidence.of(sums, place.hyper());
                 add(lines.get(i), evidence, weight);
             }

@@ -7,8 +7,9 @@ package stridetally.forecast;
  * @param way change of the line until the due date
  * @param spread day-to-day standard deviation
  * @param place the values of the caseload and the curve it was drawn under
+ * @param path what the days to come are drawn from, once
  */
-record LineDraw(double level, double way, double spread, HyperPosterior.Place place) {
+record LineDraw(double level, double way, double spread, HyperPosterior.Place place, DrawnNumbers path) {
 
     /** The line where the curve has a height. */
     double at(double height) {

@@ -1,23 +1,30 @@
 package stridetally.forecast;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Draws possible truths of a series. */
 final class LineDraws {
     private LineDraws() {}
 
-    /** So many draws for each place of the caseload's values. */
-    static List<LineDraw> of(ScaledSeries series, HyperPosterior posterior, int each, DrawnNumbers numbers) {
+    /** So many mirrored pairs of draws for each place of the caseload's values. */
+    static List<LineDraw> of(ScaledSeries series, HyperPosterior posterior, int pairs, DrawnNumbers numbers) {
         AutoregressiveSums sums = new AutoregressiveSums();
         SeriesEvidence evidence = new SeriesEvidence();
+        Map<LearningCurve, double[]> heights = new HashMap<>();
         List<LineDraw> draws = new ArrayList<>();
         for (HyperPosterior.Place place : posterior.places()) {
-            sums.carry(place.hyper().carry());
-            sums.fill(series, CaseloadEvidence.heights(series, place.curve()));
+            sums.fill(
+                    series,
+                    heights.computeIfAbsent(place.curve(), curve -> CaseloadEvidence.heights(series, curve)),
+                    place.carry());
             evidence.of(sums, place.hyper());
-            for (int i = 0; i < each; i++) {
-                draws.add(draw(evidence, place, numbers));
+            for (int i = 0; i < pairs; i++) {
+                long seed = numbers.seed();
+                draws.add(draw(evidence, place, DrawnNumbers.of(seed)));
+                draws.add(draw(evidence, place, DrawnNumbers.mirrored(seed)));
             }
         }
         return draws;
@@ -38,6 +45,7 @@ final class LineDraws {
                 evidence.levels[node] + levelSpread * first,
                 evidence.ways[node] + slope * first + left * numbers.normal(),
                 Math.exp(evidence.logSpreads[node]),
-                place);
+                place,
+                numbers);
     }
 }

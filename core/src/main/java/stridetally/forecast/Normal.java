@@ -3,7 +3,7 @@ package stridetally.forecast;
 /**
  * The standard normal curve, fast enough for millions of calls.
  *
- * @source abramowitz-stegun 26.2.17
+ * @source abramowitz-stegun1964 26.2.17
  */
 final class Normal {
     private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);

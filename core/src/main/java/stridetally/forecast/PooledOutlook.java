@@ -10,22 +10,20 @@ import stridetally.model.Thresholds;
 final class PooledOutlook {
     private static final double LOW = 0.10;
     private static final double HIGH = 0.90;
-    private static final int DRAWS_EACH = 2;
+    private static final int PAIRS_EACH = 2;
 
     private final ForecastCase goal;
     private final ScaledSeries series;
     private final HyperPosterior posterior;
     private final Thresholds thresholds;
     private final List<LineDraw> draws;
-    private final DrawnNumbers numbers;
 
     PooledOutlook(ForecastCase goal, ScaledSeries series, HyperPosterior posterior, Thresholds thresholds) {
         this.goal = goal;
         this.series = series;
         this.posterior = posterior;
         this.thresholds = thresholds;
-        this.numbers = new DrawnNumbers(series.seed());
-        this.draws = LineDraws.of(series, posterior, DRAWS_EACH, numbers);
+        this.draws = LineDraws.of(series, posterior, PAIRS_EACH, DrawnNumbers.of(series.seed()));
     }
 
     /** The forecast, beside that of the own line. */
@@ -40,7 +38,7 @@ final class PooledOutlook {
         }
         double chanceLine = line.atLeast(1);
         boolean asked = CriterionChance.isAsked(goal);
-        double chance = asked ? CriterionChance.of(goal, series, draws, numbers) : chanceLine;
+        double chance = asked ? CriterionChance.of(goal, series, draws) : chanceLine;
         List<String> notes = new ArrayList<>();
         criterion(asked).ifPresent(notes::add);
         if (own instanceof Forecast.Outlook alone) {

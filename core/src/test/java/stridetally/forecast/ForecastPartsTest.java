@@ -14,7 +14,8 @@ class ForecastPartsTest {
     private static final Hyper ANY = new Hyper(0, 0.15, 0.7, 0.5, -1, 0.3, 0.2);
 
     private static LineDraw draw(double level, double way, double bend) {
-        return new LineDraw(level, way, 0.3, new HyperPosterior.Place(ANY, new LearningCurve(bend, 0)));
+        return new LineDraw(
+                level, way, 0.3, HyperPosterior.Place.of(ANY, new LearningCurve(bend, 0)), DrawnNumbers.of(1));
     }
 
     @Test
@@ -56,6 +57,16 @@ class ForecastPartsTest {
     }
 
     @Test
+    void aMirroredStreamIsTheOtherSideOfZero() {
+        DrawnNumbers one = DrawnNumbers.of(9);
+        DrawnNumbers other = DrawnNumbers.mirrored(9);
+        for (int i = 0; i < 5; i++) {
+            assertEquals(one.normal(), -other.normal());
+            assertEquals(one.share(), other.share());
+        }
+    }
+
+    @Test
     void aMixtureOfOneIsItsCurve() {
         LineMixture one = new LineMixture(1);
         one.add(1, 2, 9);
@@ -77,8 +88,8 @@ class ForecastPartsTest {
 
     @Test
     void aPlaceIsChosenAsOftenAsItWeighs() {
-        HyperPosterior.Place a = new HyperPosterior.Place(ANY, new LearningCurve(0, 0));
-        HyperPosterior.Place b = new HyperPosterior.Place(ANY, new LearningCurve(1, 0));
+        HyperPosterior.Place a = HyperPosterior.Place.of(ANY, new LearningCurve(0, 0));
+        HyperPosterior.Place b = HyperPosterior.Place.of(ANY, new LearningCurve(1, 0));
         HyperPosterior four = new HyperPosterior(List.of(a, a, a, b));
         assertEquals(List.of(a, b), four.thinned(2).places());
     }

@@ -75,8 +75,7 @@ class SeriesEvidenceTest {
     void theDensityIsThatOfTheWholeMatrix() {
         ScaledSeries series = ScaledSeries.of(made()).orElseThrow();
         AutoregressiveSums sums = new AutoregressiveSums();
-        sums.carry(HYPER.carry());
-        sums.fill(series, CaseloadEvidence.heights(series, new LearningCurve(0, 0)));
+        sums.fill(series, CaseloadEvidence.heights(series, new LearningCurve(0, 0)), CarryTable.of(HYPER.carry()));
         // the scatter of rounding to whole steps is added to the squares: taken off here to compare the rest
         sums.values -= STEPS.length * series.rounding();
         double ours = new SeriesEvidence().of(sums, HYPER);

@@ -1,5 +1,7 @@
 package stridetally.cli.output;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import stridetally.cli.files.Content;
 import stridetally.cli.options.Format;
@@ -11,33 +13,56 @@ import stridetally.table.TableWriter;
 
 /** How often judgements on made-up caseloads were right: a row a scenario, week and way of judging. */
 public final class CalibrationTable {
-    private static final List<String> HEADINGS =
-            List.of("scenario", "weeks", "way", "goals", "wrong", "brier", "covered_80", "width_80");
+    private static final List<String> HEADINGS = List.of(
+            "scenario",
+            "weeks",
+            "way",
+            "goals",
+            "wrong",
+            "brier",
+            "covered_80",
+            "width_80",
+            "on_course",
+            "on_course_reached",
+            "too_close",
+            "too_close_reached",
+            "off_course",
+            "off_course_reached");
+    private static final int WORDS = 3;
     private static final int TENTHS = 10;
 
     private CalibrationTable() {}
 
-    /** The table of the line's chance. */
+    /**
+     * The line's chance, by four ways; and for the pooled one how many goals had each judgement, and how many of these had
+     * their criterion satisfied by the due date.
+     */
     public static Content lines(Calibration calibration, Format format) {
         return Content.text(out -> {
             TableWriter table = Tables.open(format, out, HEADINGS);
             for (CalibrationCell cell : calibration.cells()) {
-                List<Cell> four = row(cell, "four points", cell.fourPoints());
-                table.row(List.of(
-                        four.get(0),
-                        four.get(1),
-                        four.get(2),
-                        four.get(3),
-                        four.get(4),
-                        Cell.blank(),
-                        Cell.blank(),
-                        Cell.blank()));
-                table.row(row(cell, "own line", cell.own()));
-                table.row(row(cell, "pooled", cell.pooled()));
-                table.row(row(cell, "limit", cell.limit()));
+                List<Cell> four = new ArrayList<>(row(cell, "four points", cell.fourPoints()));
+                Collections.fill(four.subList(HEADINGS.indexOf("brier"), four.size()), Cell.blank());
+                table.row(padded(four));
+                table.row(padded(row(cell, "own line", cell.own())));
+                List<Cell> pooled = new ArrayList<>(row(cell, "pooled", cell.pooled()));
+                for (int word = 0; word < WORDS; word++) {
+                    pooled.add(Cell.whole(cell.judged(word)));
+                    pooled.add(Cell.whole(cell.reached(word)));
+                }
+                table.row(pooled);
+                table.row(padded(row(cell, "limit", cell.limit())));
             }
             table.finish();
         });
+    }
+
+    private static List<Cell> padded(List<Cell> cells) {
+        List<Cell> whole = new ArrayList<>(cells);
+        while (whole.size() < HEADINGS.size()) {
+            whole.add(Cell.blank());
+        }
+        return whole;
     }
 
     /** How the chance of the criterion kept its word. */
