@@ -21,6 +21,7 @@ import stridetally.cli.input.ReportRequest;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ForecastOption;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.IsoDate;
 import stridetally.cli.options.OutputOptions;
@@ -59,6 +60,9 @@ public final class ReportCommand implements Callable<Integer> {
     private @Nullable LocalDate known;
 
     @Mixin
+    private final ForecastOption forecast = new ForecastOption();
+
+    @Mixin
     private final AsOfOption asOf = new AsOfOption();
 
     @Mixin
@@ -76,7 +80,7 @@ public final class ReportCommand implements Callable<Integer> {
         LocalDate day = asOf.typed()
                 .or(() -> ReportRequest.lastDay(book.settings(), period))
                 .orElseGet(() -> asOf.day(console.clock()));
-        ScoredLogbook scored = new Sources(console).logbook(book, logbook, day);
+        ScoredLogbook scored = new Sources(console).logbook(book, logbook, day, forecast.way());
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
         ReportInput input = ReportRequest.of(scored, period, names);
         Format format = output.format(Format.MARKDOWN);

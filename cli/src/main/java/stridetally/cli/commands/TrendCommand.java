@@ -16,6 +16,7 @@ import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ForecastOption;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
@@ -51,6 +52,9 @@ public final class TrendCommand implements Callable<Integer> {
     private final WritingOptions writing = new WritingOptions();
 
     @Mixin
+    private final ForecastOption forecast = new ForecastOption();
+
+    @Mixin
     private final AsOfOption asOf = new AsOfOption();
 
     @Mixin
@@ -68,7 +72,7 @@ public final class TrendCommand implements Callable<Integer> {
         if (source.isFolder()) {
             narrow.checkForLogbook();
             Predicate<StudentCode> shown = narrow::shows;
-            ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
+            ScoredLogbook book = sources.logbook(source.path(), source.known(), day, forecast.way());
             sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
             output.write(console, TrendOutput.logbook(book, shown, narrow, format));
