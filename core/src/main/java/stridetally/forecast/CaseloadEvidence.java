@@ -7,7 +7,7 @@ import java.util.List;
  * in the order given.
  */
 final class CaseloadEvidence {
-    private static final double CARRY_STEP = 0.05;
+    private static final double CARRY_STEP = 1e-4;
 
     private final List<ScaledSeries> caseload;
     private final double[][] curves;
@@ -33,25 +33,23 @@ final class CaseloadEvidence {
 
     /** Logarithm of prior density times density of the data. */
     double logDensity(double[] place) {
-        return logDensity(place, new double[0]);
+        return withSlopes(place, new double[0]);
     }
 
-    /**
-     * The same with its slope in every coordinate: those of the means and spreads are expectations under the posterior of
-     * each series (Fisher's identity), that of the carry-over is a difference.
-     */
+    /** The same with its slope in every coordinate; that of the carry-over is a difference. */
     double withGradient(double[] place, double[] gradient) {
+        double here = withSlopes(place, gradient);
         double[] beside = place.clone();
-        beside[HyperPrior.CARRY] = place[HyperPrior.CARRY] + CARRY_STEP;
-        double above = logDensity(beside);
-        beside[HyperPrior.CARRY] = place[HyperPrior.CARRY] - CARRY_STEP;
-        double below = logDensity(beside);
-        double here = logDensity(place, gradient);
-        gradient[HyperPrior.CARRY] = (above - below) / (2 * CARRY_STEP);
+        beside[HyperPrior.CARRY] += CARRY_STEP;
+        gradient[HyperPrior.CARRY] = (logDensity(beside) - here) / CARRY_STEP;
         return here;
     }
 
-    private double logDensity(double[] place, double[] gradient) {
+    /**
+     * The same with its slope in every coordinate but the carry-over's: expectations under the posterior of each series
+     * (Fisher's identity), in the same pass.
+     */
+    double withSlopes(double[] place, double[] gradient) {
         Hyper hyper = HyperPrior.at(place);
         CarryTable carry = CarryTable.of(hyper.carry());
         java.util.Arrays.fill(gradient, 0);

@@ -1,36 +1,49 @@
 package stridetally.forecast;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import stridetally.model.Criterion;
 import stridetally.trend.HelpShare;
 
 /**
  * The chance that the written criterion is satisfied on some day up to the due date. Possible truths are drawn, each is
  * carried forward from the present streak over sessions in the student's own rhythm, outside breaks, with the day-to-day
  * carry-over from the last session; in each session the tries are as many as usual, and the chances of meeting, missing and
- * not known are computed, not drawn. Sessions in which every try needs more help
- * come as often as of late, and miss.
+ * not known are computed, not drawn. Sessions in which every try needs more help come as often as of late, and miss.
  */
 final class CriterionChance {
     private static final double FADING = Math.pow(0.5, 1 / 5.0);
 
-    private final ForecastCase goal;
     private final ScaledSeries series;
-    private final List<LineDraw> draws;
     private final SessionRhythm rhythm;
-    private final TryModel tries;
-    private final double assisted;
+    private final double[] times;
+    private final SessionChance sessions;
+    private final int streak;
+    private final int needed;
+    private final MeetingTally tally;
     private final Map<LearningCurve, double[]> heights = new HashMap<>();
 
-    private CriterionChance(ForecastCase goal, ScaledSeries series, List<LineDraw> draws) {
-        this.goal = goal;
+    /** For a goal of which it can be asked. */
+    CriterionChance(ForecastCase goal, ScaledSeries series) {
         this.series = series;
-        this.draws = draws;
         this.rhythm = SessionRhythm.of(goal);
-        this.tries = TryModel.of(goal, series);
-        this.assisted = assistedShare(goal.series().help());
+        this.times = times(goal, rhythm.days());
+        this.sessions = SessionChance.of(goal, series, assistedShare(goal.series().help()));
+        this.streak = goal.streak();
+        this.needed = goal.criterion().sessionsMet().orElseThrow();
+        this.tally = new MeetingTally(needed);
+    }
+
+    /** Whether there is a criterion to carry forward and a day left for it. */
+    static boolean isAsked(ForecastCase goal) {
+        Criterion criterion = goal.criterion();
+        boolean told = criterion.byTries() || criterion.triesMet().isEmpty();
+        return criterion.written()
+                && told
+                && goal.series().points().size() > 1
+                && goal.due().orElseThrow().isAfter(goal.asOf());
     }
 
     /** Share of sessions in which every try needed more help; one five sessions ago counts half. */
@@ -46,106 +59,66 @@ final class CriterionChance {
         return all == 0 ? 0 : assisted / all;
     }
 
-    /** Whether there is a criterion to carry forward and a day left for it. */
-    static boolean isAsked(ForecastCase goal) {
-        boolean told = goal.criterion().byTries() || goal.criterion().triesMet().isEmpty();
-        return goal.criterion().written()
-                && told
-                && goal.series().points().size() > 1
-                && goal.due().orElseThrow().isAfter(goal.asOf());
+    private static double[] times(ForecastCase goal, List<LocalDate> days) {
+        LocalDate start = goal.baselineDate().orElseThrow();
+        double all = goal.clock().runningDays(start, goal.due().orElseThrow());
+        return days.stream()
+                .mapToDouble(day -> goal.clock().runningDays(start, day) / all)
+                .toArray();
     }
 
-    /** The chance, 0 to 1. */
-    static double of(ForecastCase goal, ScaledSeries series, List<LineDraw> draws) {
-        int needed = goal.criterion().sessionsMet().orElseThrow();
-        return goal.streak() >= needed ? 1 : new CriterionChance(goal, series, draws).chance(needed);
+    /** The chance over possible truths, 0 to 1. */
+    double of(List<LineDraw> draws) {
+        return after(draws, new int[0], 0);
     }
 
-    private double chance(int needed) {
-        MeetingTally tally = new MeetingTally(needed);
+    /**
+     * The same after more sessions of one value.
+     *
+     * @param more places of these sessions among the days of the rhythm, in order
+     * @param value on the scale of the series
+     */
+    double after(List<LineDraw> draws, int[] more, double value) {
+        if (streak >= needed) {
+            return 1;
+        }
         double sum = 0;
         for (LineDraw draw : draws) {
-            tally.start(goal.streak());
-            carry(draw, tally);
+            tally.start(streak);
+            carry(draw, more, value);
             sum += tally.done();
         }
         return Math.min(1, Math.max(0, sum / draws.size()));
     }
 
-    private void carry(LineDraw draw, MeetingTally tally) {
+    private void carry(LineDraw draw, int[] more, double value) {
         double[] curve = heights.computeIfAbsent(draw.place().curve(), this::heights);
         CarryTable carry = draw.place().carry();
         int last = series.size() - 1;
         double noise = (series.value(last) - draw.at(draw.place().curve().at(series.time(last)))) / series.spread(last);
-        DrawnNumbers numbers = draw.path();
         int day = 0;
-        for (int index = rhythm.first(numbers); index < curve.length; index = rhythm.after(index, numbers)) {
+        for (int index : more) {
+            double line = draw.at(curve[index]);
+            noise = value - line;
+            sessions.add(tally, draw, line, noise);
+            day = rhythm.daysSinceLast(index);
+        }
+        DrawnNumbers numbers = draw.path();
+        int index = more.length == 0 ? rhythm.first(numbers) : rhythm.after(more[more.length - 1], numbers);
+        for (; index < curve.length; index = rhythm.after(index, numbers)) {
             int since = rhythm.daysSinceLast(index);
             double correlation = carry.correlation(since - day);
             noise = correlation * noise + Math.sqrt(1 - correlation * correlation) * draw.spread() * numbers.normal();
             day = since;
-            session(tally, draw, curve[index], noise);
+            sessions.add(tally, draw, draw.at(curve[index]), noise);
         }
-    }
-
-    private void session(MeetingTally tally, LineDraw draw, double height, double noise) {
-        double line = draw.at(height);
-        if (!goal.criterion().byTries()) {
-            double meets = line + noise >= 1 ? 1 - assisted : 0;
-            tally.session(meets, 1 - meets);
-            return;
-        }
-        int needed = goal.criterion().triesMet().orElseThrow();
-        int offered = goal.criterion().triesGiven().orElseThrow();
-        int made = Math.min(offered, Math.max(1, goal.tries().perSession()));
-        double one = tries.isShare() ? share(draw, line, noise, made) : tries.chance(line + noise);
-        double meets = (1 - assisted) * atLeast(needed, made, one);
-        double open = made == offered ? meets : (1 - assisted) * atLeast(needed - (offered - made), made, one);
-        tally.session(meets, 1 - Math.max(meets, open));
-    }
-
-    /** The share of a session beyond what chance does to so few tries, which is in the noise already. */
-    private double share(LineDraw draw, double line, double noise, int made) {
-        double middle = clipped(series.inUnits(line));
-        double byChance = middle * (1 - middle) / made / (series.way() * series.way());
-        double left = Math.sqrt(Math.max(0, 1 - byChance / (draw.spread() * draw.spread())));
-        return clipped(series.inUnits(line + left * noise));
-    }
-
-    private static double clipped(double share) {
-        return Math.min(1, Math.max(0, share));
-    }
-
-    /** The chance of so many successes or more. */
-    private static double atLeast(int needed, int tries, double chance) {
-        if (needed <= 0) {
-            return 1;
-        }
-        double sum = 0;
-        double ways = 1;
-        for (int met = tries; met >= needed; met--) {
-            sum += ways * power(chance, met) * power(1 - chance, tries - met);
-            ways = ways * met / (tries - met + 1);
-        }
-        return Math.min(1, sum);
-    }
-
-    /** Of few tries, so that multiplying out is quicker than a logarithm. */
-    private static double power(double base, int exponent) {
-        double product = 1;
-        for (int i = 0; i < exponent; i++) {
-            product *= base;
-        }
-        return product;
     }
 
     private double[] heights(LearningCurve curve) {
-        List<Double> at = new ArrayList<>();
-        double all = goal.clock()
-                .runningDays(goal.baselineDate().orElseThrow(), goal.due().orElseThrow());
-        rhythm.days()
-                .forEach(day -> at.add(
-                        curve.at(goal.clock().runningDays(goal.baselineDate().orElseThrow(), day) / all)));
-        return at.stream().mapToDouble(Double::doubleValue).toArray();
+        double[] at = new double[times.length];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = curve.at(times[i]);
+        }
+        return at;
     }
 }

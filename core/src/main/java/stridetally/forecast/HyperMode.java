@@ -1,5 +1,6 @@
 package stridetally.forecast;
 
+import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -20,16 +21,27 @@ final class HyperMode {
 
     private final CaseloadEvidence evidence;
     private final double[] place;
+    private final double[][] inverse;
     private double height;
 
-    private HyperMode(CaseloadEvidence evidence, double[] start) {
+    private HyperMode(CaseloadEvidence evidence, double[] start, double[][] inverse) {
         this.evidence = evidence;
         this.place = start.clone();
+        this.inverse = inverse;
     }
 
-    /** Climbs from a start. */
-    static HyperMode from(CaseloadEvidence evidence, double[] start) {
-        HyperMode mode = new HyperMode(evidence, start);
+    /** Climbs from the middle of what is believed before any data. */
+    static HyperMode of(CaseloadEvidence evidence) {
+        HyperMode mode = new HyperMode(evidence, new double[SIZE], new double[SIZE][SIZE]);
+        mode.forget();
+        mode.climb();
+        return mode;
+    }
+
+    /** Climbs from the mode of a curve that bends about as much. */
+    HyperMode onwards(CaseloadEvidence evidence) {
+        HyperMode mode = new HyperMode(
+                evidence, place, Arrays.stream(inverse).map(double[]::clone).toArray(double[][]::new));
         mode.climb();
         return mode;
     }
@@ -45,27 +57,25 @@ final class HyperMode {
     private void climb() {
         double[] gradient = new double[SIZE];
         height = evidence.withGradient(place, gradient);
-        double[][] inverse = identity();
         for (int step = 0; step < MOST_STEPS && length(gradient) > FLAT; step++) {
             double[] direction = times(inverse, gradient);
             if (dot(direction, gradient) <= 0) {
-                inverse = identity();
+                forget();
                 direction = gradient.clone();
             }
             double factor = Math.min(1, LONGEST_STEP / length(direction));
+            double[] newGradient = new double[SIZE];
             double[] next = moved(direction, factor);
-            double reached = evidence.logDensity(next);
+            double reached = evidence.withGradient(next, newGradient);
             while (!(reached > height + 1e-4 * factor * dot(direction, gradient)) && factor > 1e-3) {
                 factor /= 2.5;
                 next = moved(direction, factor);
-                reached = evidence.logDensity(next);
+                reached = evidence.withGradient(next, newGradient);
             }
             if (!(reached > height)) {
                 return;
             }
-            double[] newGradient = new double[SIZE];
-            evidence.withGradient(next, newGradient);
-            update(inverse, difference(next, place), difference(gradient, newGradient));
+            update(difference(next, place), difference(gradient, newGradient));
             boolean still = reached - height < 1e-4;
             System.arraycopy(next, 0, place, 0, SIZE);
             gradient = newGradient;
@@ -78,22 +88,7 @@ final class HyperMode {
 
     /** A matrix whose product with its transpose is the inverse of the curvature at the mode. */
     Root root() {
-        double[][] curvature = new double[SIZE][SIZE];
-        double[] low = new double[SIZE];
-        double[] high = new double[SIZE];
-        for (int j = 0; j < SIZE; j++) {
-            double[] beside = place.clone();
-            beside[j] += DIFFERENCE;
-            evidence.withGradient(beside, high);
-            beside[j] = place[j] - DIFFERENCE;
-            evidence.withGradient(beside, low);
-            for (int i = 0; i < SIZE; i++) {
-                curvature[j][i] = (low[i] - high[i]) / (2 * DIFFERENCE);
-            }
-        }
-        RealMatrix matrix = new Array2DRowRealMatrix(curvature);
-        EigenDecomposition parts =
-                new EigenDecomposition(matrix.add(matrix.transpose()).scalarMultiply(0.5));
+        EigenDecomposition parts = new EigenDecomposition(curvature());
         double[][] root = new double[SIZE][SIZE];
         double logDeterminant = 0;
         for (int j = 0; j < SIZE; j++) {
@@ -104,6 +99,31 @@ final class HyperMode {
             }
         }
         return new Root(root, logDeterminant);
+    }
+
+    /** Differences of slopes; for the carry-over, whose slope is a difference already, the second difference of the height. */
+    private RealMatrix curvature() {
+        double[][] curvature = new double[SIZE][SIZE];
+        double[] low = new double[SIZE];
+        double[] high = new double[SIZE];
+        for (int j = 0; j < SIZE; j++) {
+            double[] beside = place.clone();
+            beside[j] += DIFFERENCE;
+            double above = evidence.withSlopes(beside, high);
+            beside[j] = place[j] - DIFFERENCE;
+            double below = evidence.withSlopes(beside, low);
+            for (int i = 0; i < SIZE; i++) {
+                curvature[j][i] = (low[i] - high[i]) / (2 * DIFFERENCE);
+            }
+            if (j == HyperPrior.CARRY) {
+                curvature[j][j] = (2 * height - above - below) / (DIFFERENCE * DIFFERENCE);
+            }
+        }
+        for (int j = 0; j < HyperPrior.CARRY; j++) {
+            curvature[j][HyperPrior.CARRY] = curvature[HyperPrior.CARRY][j];
+        }
+        RealMatrix matrix = new Array2DRowRealMatrix(curvature);
+        return matrix.add(matrix.transpose()).scalarMultiply(0.5);
     }
 
     /** The root and the logarithm of its determinant. */
@@ -134,7 +154,7 @@ final class HyperMode {
     }
 
     /** The BFGS update of the inverse curvature: step s, change of slope y. */
-    private static void update(double[][] inverse, double[] s, double[] y) {
+    private void update(double[] s, double[] y) {
         double sy = dot(s, y);
         if (sy <= 1e-8) {
             return;
@@ -148,12 +168,12 @@ final class HyperMode {
         }
     }
 
-    private static double[][] identity() {
-        double[][] matrix = new double[SIZE][SIZE];
+    /** Nothing known of the curvature. */
+    private void forget() {
         for (int j = 0; j < SIZE; j++) {
-            matrix[j][j] = 0.1;
+            Arrays.fill(inverse[j], 0);
+            inverse[j][j] = 0.1;
         }
-        return matrix;
     }
 
     private static double[] times(double[][] matrix, double[] vector) {

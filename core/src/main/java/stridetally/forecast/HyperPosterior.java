@@ -34,11 +34,15 @@ record HyperPosterior(List<Place> places) {
     /** Of series in an order fixed by their data. */
     static HyperPosterior of(List<ScaledSeries> caseload, int wanted) {
         List<Peak> peaks = new ArrayList<>();
-        double[] start = new double[HyperPrior.SIZE];
         double best = Double.NEGATIVE_INFINITY;
         for (LearningCurve curve : CURVES) {
-            Peak peak = new Peak(curve, new CaseloadEvidence(caseload, curve), start);
-            start = peak.mode.place();
+            CaseloadEvidence evidence = new CaseloadEvidence(caseload, curve);
+            Peak peak = new Peak(
+                    curve,
+                    evidence,
+                    peaks.isEmpty()
+                            ? HyperMode.of(evidence)
+                            : peaks.get(peaks.size() - 1).mode.onwards(evidence));
             best = Math.max(best, peak.roughly());
             peaks.add(peak);
         }
@@ -89,10 +93,10 @@ record HyperPosterior(List<Place> places) {
         private final HyperMode mode;
         private final HyperMode.Root root;
 
-        Peak(LearningCurve curve, CaseloadEvidence evidence, double[] start) {
+        Peak(LearningCurve curve, CaseloadEvidence evidence, HyperMode mode) {
             this.curve = curve;
             this.evidence = evidence;
-            this.mode = HyperMode.from(evidence, start);
+            this.mode = mode;
             this.root = mode.root();
         }
 

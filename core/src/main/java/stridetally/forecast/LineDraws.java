@@ -5,15 +5,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Draws possible truths of a series. */
-final class LineDraws {
-    private LineDraws() {}
+/**
+ * What is believed of a series, in one pass over the places of the caseload's values.
+ *
+ * @param atDue the line on the due date
+ * @param draws possible truths
+ */
+record LineDraws(LineMixture atDue, List<LineDraw> draws) {
 
-    /** So many mirrored pairs of draws for each place of the caseload's values. */
-    static List<LineDraw> of(ScaledSeries series, HyperPosterior posterior, int pairs, DrawnNumbers numbers) {
+    /** With so many mirrored pairs of draws for each place of the caseload's values. */
+    static LineDraws of(ScaledSeries series, HyperPosterior posterior, int pairs, DrawnNumbers numbers) {
         AutoregressiveSums sums = new AutoregressiveSums();
         SeriesEvidence evidence = new SeriesEvidence();
         Map<LearningCurve, double[]> heights = new HashMap<>();
+        LineMixture atDue = new LineMixture(posterior.places().size() * SeriesEvidence.NODES);
+        double weight = 1.0 / posterior.places().size();
         List<LineDraw> draws = new ArrayList<>();
         for (HyperPosterior.Place place : posterior.places()) {
             sums.fill(
@@ -21,13 +27,23 @@ final class LineDraws {
                     heights.computeIfAbsent(place.curve(), curve -> CaseloadEvidence.heights(series, curve)),
                     place.carry());
             evidence.of(sums, place.hyper());
+            add(atDue, evidence, weight);
             for (int i = 0; i < pairs; i++) {
                 long seed = numbers.seed();
                 draws.add(draw(evidence, place, DrawnNumbers.of(seed)));
                 draws.add(draw(evidence, place, DrawnNumbers.mirrored(seed)));
             }
         }
-        return draws;
+        return new LineDraws(atDue, draws);
+    }
+
+    private static void add(LineMixture line, SeriesEvidence evidence, double weight) {
+        for (int node = 0; node < SeriesEvidence.NODES; node++) {
+            line.add(
+                    weight * evidence.shares[node],
+                    evidence.levels[node] + evidence.ways[node],
+                    evidence.levelVariances[node] + evidence.wayVariances[node] + 2 * evidence.covariances[node]);
+        }
     }
 
     private static LineDraw draw(SeriesEvidence evidence, HyperPosterior.Place place, DrawnNumbers numbers) {

@@ -32,27 +32,39 @@ final class LineMixture {
         return Math.min(1, Math.max(0, sum));
     }
 
-    /** The value below which a share lies, to a ten-thousandth of the widest part: Newton's steps, kept between bounds. */
+    /**
+     * The value below which a share lies, to a ten-thousandth of the widest part: Newton's steps, kept between bounds, from
+     * where a normal curve of the same mean and variance has it.
+     */
     double quantile(double share) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         double widest = 0;
-        double middle = 0;
+        double mean = 0;
+        double squares = 0;
         for (int i = 0; i < size; i++) {
             low = Math.min(low, means[i] - 6 * spreads[i]);
             high = Math.max(high, means[i] + 6 * spreads[i]);
             widest = Math.max(widest, spreads[i]);
-            middle += weights[i] * means[i];
+            mean += weights[i] * means[i];
+            squares += weights[i] * (means[i] * means[i] + spreads[i] * spreads[i]);
         }
-        double at = middle;
+        double at = mean + Math.sqrt(Math.max(0, squares - mean * mean)) * roughQuantile(share);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            double missing = share - (1 - atLeast(at));
-            if (missing > 0) {
+            double area = 0;
+            double slope = 0;
+            for (int i = 0; i < size; i++) {
+                double z = (at - means[i]) / spreads[i];
+                double density = Normal.density(z);
+                area += weights[i] * Normal.below(z, density);
+                slope += weights[i] * density / spreads[i];
+            }
+            if (share > area) {
                 low = at;
             } else {
                 high = at;
             }
-            double next = at + missing / density(at);
+            double next = at + (share - area) / slope;
             if (!(next > low && next < high)) {
                 next = (low + high) / 2;
             }
@@ -64,11 +76,8 @@ final class LineMixture {
         return at;
     }
 
-    private double density(double value) {
-        double sum = 0;
-        for (int i = 0; i < size; i++) {
-            sum += weights[i] * Normal.density((value - means[i]) / spreads[i]) / spreads[i];
-        }
-        return sum;
+    /** Of the standard normal curve, to about a hundredth between 0.05 and 0.95: a start. */
+    private static double roughQuantile(double share) {
+        return 4.91 * (Math.pow(share, 0.14) - Math.pow(1 - share, 0.14));
     }
 }

@@ -7,82 +7,81 @@ import java.util.Optional;
 import stridetally.model.Thresholds;
 
 /**
- * What the next three sessions would have to show for another word: the level at which, were all three there, the chance of
- * the line would be at the limit of the judgement. Found by halving, each time with the three sessions added to the series
- * and the caseload's values left as they are.
+ * What the next three sessions would have to show for another word: the level at which, were all three there, the chance
+ * that is judged would be at the limit of the word. Found by halving, each time with the three sessions added to the series
+ * and the caseload's values left as they are; few draws are taken, so the level is about right and said to be.
  */
 final class NextSessions {
     private static final int SESSIONS = 3;
-    private static final int HALVINGS = 9;
+    private static final int HALVINGS = 8;
     private static final int PLACES = 8;
+    private static final int PAIRS_EACH = 3;
     private static final double LOWEST = -2;
     private static final double HIGHEST = 3;
 
+    private final ForecastCase goal;
     private final ScaledSeries series;
     private final HyperPosterior posterior;
+    private final Optional<CriterionChance> criterion;
+    private final int[] places;
     private final double[] times;
     private final int gap;
 
-    private NextSessions(ScaledSeries series, HyperPosterior posterior, double[] times, int gap) {
+    private NextSessions(
+            ForecastCase goal,
+            ScaledSeries series,
+            HyperPosterior posterior,
+            Optional<CriterionChance> criterion,
+            SessionRhythm rhythm) {
+        this.goal = goal;
         this.series = series;
         this.posterior = posterior;
-        this.times = times;
-        this.gap = gap;
+        this.criterion = criterion;
+        this.gap = rhythm.usualGap();
+        LocalDate start = goal.baselineDate().orElseThrow();
+        double all = goal.clock().runningDays(start, goal.due().orElseThrow());
+        this.places = new int[SESSIONS];
+        this.times = new double[SESSIONS];
+        for (int i = 0; i < SESSIONS; i++) {
+            places[i] = (i + 1) * gap - 1;
+            times[i] = goal.clock().runningDays(start, rhythm.days().get(places[i])) / all;
+        }
     }
 
     /** The note; empty when there is no room for three sessions before the due date. */
     static Optional<String> note(
-            ForecastCase goal, ScaledSeries series, HyperPosterior posterior, double chance, Thresholds thresholds) {
-        Optional<NextSessions> next = of(goal, series, posterior);
-        if (next.isEmpty()) {
-            return Optional.empty();
-        }
-        if (chance < thresholds.onCourse() && chance > thresholds.offCourse()) {
-            return Optional.of(SESSIONS + " more sessions "
-                    + next.get().level(goal, thresholds.onCourse(), "or better", "lift") + "; "
-                    + next.get().level(goal, thresholds.offCourse(), "or worse", "lower"));
-        }
-        boolean on = chance >= thresholds.onCourse();
-        return Optional.of(SESSIONS + " more sessions "
-                + next.get()
-                        .level(
-                                goal,
-                                on ? thresholds.onCourse() : thresholds.offCourse(),
-                                on ? "or worse" : "or better",
-                                on ? "lower" : "lift"));
-    }
-
-    private static Optional<NextSessions> of(ForecastCase goal, ScaledSeries series, HyperPosterior posterior) {
-        LocalDate due = goal.due().orElseThrow();
-        if (series.size() < 2 || !due.isAfter(goal.asOf())) {
+            ForecastCase goal,
+            ScaledSeries series,
+            HyperPosterior posterior,
+            Optional<CriterionChance> criterion,
+            Judgement word,
+            Thresholds thresholds) {
+        if (series.size() < 2 || !goal.due().orElseThrow().isAfter(goal.asOf())) {
             return Optional.empty();
         }
         SessionRhythm rhythm = SessionRhythm.of(goal);
-        int step = rhythm.usualGap();
-        double all = goal.clock().runningDays(goal.baselineDate().orElseThrow(), due);
-        List<Double> times = new ArrayList<>();
-        for (int index = step - 1;
-                times.size() < SESSIONS && index < rhythm.days().size();
-                index += step) {
-            LocalDate day = rhythm.days().get(index);
-            times.add(goal.clock().runningDays(goal.baselineDate().orElseThrow(), day) / all);
+        if (SESSIONS * rhythm.usualGap() > rhythm.days().size()) {
+            return Optional.empty();
         }
-        HyperPosterior few = posterior.thinned(PLACES);
-        return times.size() < SESSIONS
-                ? Optional.empty()
-                : Optional.of(new NextSessions(
-                        series,
-                        few,
-                        times.stream().mapToDouble(Double::doubleValue).toArray(),
-                        step));
+        NextSessions next = new NextSessions(goal, series, posterior.thinned(PLACES), criterion, rhythm);
+        List<String> levels = new ArrayList<>();
+        if (word != Judgement.OFF_COURSE) {
+            double limit = word == Judgement.ON_COURSE ? thresholds.onCourse() : thresholds.offCourse();
+            levels.add(next.level(limit, "or worse would lower"));
+        }
+        if (word != Judgement.ON_COURSE) {
+            double limit = word == Judgement.OFF_COURSE ? thresholds.offCourse() : thresholds.onCourse();
+            levels.add(next.level(limit, "or better would lift"));
+        }
+        return Optional.of(SESSIONS + " more sessions " + String.join("; ", levels));
     }
 
-    private String level(ForecastCase goal, double limit, String side, String verb) {
+    private String level(double limit, String change) {
         double low = LOWEST;
         double high = HIGHEST;
-        boolean out = chanceWith(low) > limit || chanceWith(high) < limit;
-        if (out) {
-            return "alone would not " + verb + " the line's chance to " + PlainFigures.percent(limit);
+        if (chanceWith(low) > limit || chanceWith(high) < limit) {
+            return "alone would not " + change.substring(change.lastIndexOf(' ') + 1) + " the chance to "
+                    + PlainFigures.percent(limit);
         }
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
@@ -92,12 +91,16 @@ final class NextSessions {
                 high = middle;
             }
         }
-        return "at " + PlainFigures.amount(series.inUnits((low + high) / 2), goal.decimals()) + " " + side + " would "
-                + verb + " the line's chance to " + PlainFigures.percent(limit);
+        return "at about " + PlainFigures.amount(series.inUnits((low + high) / 2), goal.decimals()) + " " + change
+                + " the chance to " + PlainFigures.percent(limit);
     }
 
     private double chanceWith(double level) {
         ScaledSeries longer = series.with(times, level, gap);
-        return LineAtDue.of(List.of(longer), posterior).get(0).atLeast(1);
+        int pairs = criterion.isPresent() ? PAIRS_EACH : 0;
+        LineDraws lines = LineDraws.of(longer, posterior, pairs, DrawnNumbers.of(series.seed()));
+        return criterion
+                .map(asked -> asked.after(lines.draws(), places, level))
+                .orElseGet(() -> lines.atDue().atLeast(1));
     }
 }

@@ -17,17 +17,22 @@ final class Normal {
 
     /** Area below z, with an error below 7.5e-8. */
     static double below(double z) {
-        return z < 0 ? tail(-z) : 1 - tail(z);
+        return below(z, density(z));
+    }
+
+    /** The same where the density there is at hand. */
+    static double below(double z, double density) {
+        return z < 0 ? tail(-z, density) : 1 - tail(z, density);
     }
 
     /** Area above z, for z from 0. */
-    private static double tail(double z) {
+    private static double tail(double z, double density) {
         if (z > FARTHEST) {
             return 0;
         }
         double t = 1 / (1 + 0.2316419 * z);
         double sum = t * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-        return density(z) * sum;
+        return density * sum;
     }
 
     /** Area above z. */

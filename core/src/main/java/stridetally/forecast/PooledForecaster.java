@@ -2,9 +2,7 @@ package stridetally.forecast;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import stridetally.model.GoalAim;
@@ -46,19 +44,13 @@ public record PooledForecaster(Thresholds thresholds) implements Forecaster {
             return unpooled(scaled, caseload, own);
         }
         HyperPosterior posterior = learning.apply(pool);
-        Map<ScaledSeries, LineMixture> lines = new LinkedHashMap<>();
-        List<LineMixture> made = LineAtDue.of(pool, posterior);
-        for (int i = 0; i < made.size(); i++) {
-            lines.put(pool.get(i), made.get(i));
-        }
         List<Forecast> forecasts = new ArrayList<>(unpooled(scaled, caseload, own));
         for (int i = 0; i < forecasts.size(); i++) {
-            Optional<ScaledSeries> series = scaled.get(i).value();
-            Optional<LineMixture> line = series.map(lines::get);
-            if (line.isPresent()
+            Optional<ScaledSeries> series = scaled.get(i).value().filter(one -> one.size() > 0);
+            if (series.isPresent()
                     && ForecastGate.whyNot(caseload.get(i), thresholds).isEmpty()) {
-                PooledOutlook outlook = new PooledOutlook(caseload.get(i), series.orElseThrow(), posterior, thresholds);
-                forecasts.set(i, outlook.of(line.get(), own.get(i)));
+                PooledOutlook outlook = new PooledOutlook(caseload.get(i), series.get(), posterior, thresholds);
+                forecasts.set(i, outlook.beside(own.get(i)));
             }
         }
         return forecasts;

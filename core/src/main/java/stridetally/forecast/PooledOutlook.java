@@ -16,18 +16,22 @@ final class PooledOutlook {
     private final ScaledSeries series;
     private final HyperPosterior posterior;
     private final Thresholds thresholds;
-    private final List<LineDraw> draws;
+    private final LineDraws lines;
+    private final Optional<CriterionChance> criterion;
 
     PooledOutlook(ForecastCase goal, ScaledSeries series, HyperPosterior posterior, Thresholds thresholds) {
         this.goal = goal;
         this.series = series;
         this.posterior = posterior;
         this.thresholds = thresholds;
-        this.draws = LineDraws.of(series, posterior, PAIRS_EACH, DrawnNumbers.of(series.seed()));
+        this.lines = LineDraws.of(series, posterior, PAIRS_EACH, DrawnNumbers.of(series.seed()));
+        this.criterion =
+                CriterionChance.isAsked(goal) ? Optional.of(new CriterionChance(goal, series)) : Optional.empty();
     }
 
     /** The forecast, beside that of the own line. */
-    Forecast of(LineMixture line, Forecast own) {
+    Forecast beside(Forecast own) {
+        LineMixture line = lines.atDue();
         double first = series.inUnits(line.quantile(LOW));
         double last = series.inUnits(line.quantile(HIGH));
         double low = Math.min(first, last);
@@ -37,21 +41,21 @@ final class PooledOutlook {
             return new Forecast.NoOutlook("the figures of the line leave the range of numbers");
         }
         double chanceLine = line.atLeast(1);
-        boolean asked = CriterionChance.isAsked(goal);
-        double chance = asked ? CriterionChance.of(goal, series, draws) : chanceLine;
+        double chance = criterion.map(asked -> asked.of(lines.draws())).orElse(chanceLine);
         List<String> notes = new ArrayList<>();
-        criterion(asked).ifPresent(notes::add);
+        ofWhat().ifPresent(notes::add);
         if (own instanceof Forecast.Outlook alone) {
-            beside(alone.chanceLine(), chanceLine, notes);
+            moved(alone, chanceLine, chance, notes);
         }
-        NextSessions.note(goal, series, posterior, chanceLine, thresholds).ifPresent(notes::add);
-        notes.add(ReachDate.note(goal, draws));
+        NextSessions.note(goal, series, posterior, criterion, word(chance), thresholds)
+                .ifPresent(notes::add);
+        notes.add(ReachDate.note(goal, lines.draws()));
         cautions(notes);
         return new Forecast.Outlook(middle, low, high, chanceLine, chance, notes);
     }
 
-    private Optional<String> criterion(boolean asked) {
-        if (asked) {
+    private Optional<String> ofWhat() {
+        if (criterion.isPresent()) {
             return Optional.empty();
         }
         if (!goal.criterion().written()) {
@@ -63,21 +67,23 @@ final class PooledOutlook {
                         : "has no day left"));
     }
 
-    private void beside(double alone, double pooled, List<String> notes) {
-        notes.add("chance of the line from this student's sessions alone " + PlainFigures.percent(alone)
-                + ", with what the caseload shows " + PlainFigures.percent(pooled));
-        String wordAlone = word(alone);
-        String wordPooled = word(pooled);
-        if (!wordAlone.equals(wordPooled)) {
-            notes.add("the two disagree: alone " + wordAlone + ", with the caseload " + wordPooled);
+    /** How far the caseload moved the chance, and both words where they differ. */
+    private void moved(Forecast.Outlook alone, double chanceLine, double chance, List<String> notes) {
+        notes.add("chance of the line from this student's sessions alone " + PlainFigures.percent(alone.chanceLine())
+                + ", with what the caseload shows " + PlainFigures.percent(chanceLine));
+        Judgement byLine = word(alone.chance());
+        Judgement byCaseload = word(chance);
+        if (byLine != byCaseload) {
+            notes.add("the two disagree: by this student's line alone " + byLine.word() + ", with the caseload"
+                    + (criterion.isPresent() ? " and the written criterion " : " ") + byCaseload.word());
         }
     }
 
-    private String word(double chance) {
+    private Judgement word(double chance) {
         if (chance >= thresholds.onCourse()) {
-            return Judgement.ON_COURSE.word();
+            return Judgement.ON_COURSE;
         }
-        return (chance <= thresholds.offCourse() ? Judgement.OFF_COURSE : Judgement.TOO_CLOSE_TO_CALL).word();
+        return chance <= thresholds.offCourse() ? Judgement.OFF_COURSE : Judgement.TOO_CLOSE_TO_CALL;
     }
 
     private void cautions(List<String> notes) {

@@ -14,16 +14,18 @@ import stridetally.trend.Point;
 final class SessionRhythm {
     private static final int LONGEST_DAYS = 800;
 
-    private final LocalDate last;
     private final List<LocalDate> days;
     private final int elapsed;
     private final int[] gaps;
+    private final int[] since;
 
     private SessionRhythm(LocalDate last, List<LocalDate> days, int elapsed, int[] gaps) {
-        this.last = last;
         this.days = days;
         this.elapsed = elapsed;
         this.gaps = gaps;
+        this.since = days.stream()
+                .mapToInt(day -> (int) ChronoUnit.DAYS.between(last, day))
+                .toArray();
     }
 
     /** The rhythm of a case with two points or more and its due date ahead. */
@@ -71,6 +73,6 @@ final class SessionRhythm {
 
     /** Real days from the last session so far to each of the days. */
     int daysSinceLast(int index) {
-        return (int) ChronoUnit.DAYS.between(last, days.get(index));
+        return since[index];
     }
 }
