@@ -70,7 +70,7 @@ import java.util.stream.Collectors;
  * fh-049-tandem      shoes off is another protocol; end of the line reached    (open)                 (open)
  * fh-049-reach       each side, mean                                           (open)                 (open)
  * fh-049-back        no session since November                                 too few sessions       too few sessions
- * fh-052-stairs      steady gain                                               (open)                 met
+ * fh-052-stairs      steady gain                                               on course              met
  * fh-052-jumps       flat; due 2027-05-28                                      off course             not met by its date
  * fh-052-line        home tries count too                                      (open)                 (open)
  * fh-056-closed      each side, noisy, near its line                           (open)                 (open)
@@ -1139,6 +1139,7 @@ final class Cast {
                 .in("s", 1)
                 .noise(0.3, 0.4)
                 .help("2026-09-11 supervision", 0)
+                .winter("on course")
                 .spring("met");
         story("fh-052-jumps", Writer.PE, "2026-09-10 3, 2027-06-11 3.4")
                 .on(DayOfWeek.THURSDAY)

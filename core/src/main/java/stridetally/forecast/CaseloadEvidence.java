@@ -68,16 +68,18 @@ final class CaseloadEvidence {
     }
 
     private void addSlopes(Hyper hyper, double[] gradient) {
-        double levelVariance = hyper.levelSpread() * hyper.levelSpread();
+        double levelVariance = hyper.levelVariance();
         double wayVariance = hyper.waySpread() * hyper.waySpread();
         double noiseVariance = hyper.noiseSpread() * hyper.noiseSpread();
-        for (int node = 0; node < SeriesEvidence.NODES; node++) {
+        for (int node = 0; node < series.parts; node++) {
             double share = series.shares[node];
             double level = series.levels[node] - hyper.levelMean();
             double way = series.ways[node] - hyper.wayMean();
             double noise = series.logSpreads[node] - hyper.noiseMean();
-            gradient[0] += share * level / levelVariance;
-            gradient[1] += share * ((level * level + series.levelVariances[node]) / levelVariance - 1);
+            double variance = series.isOdd(node) ? hyper.oddVariance() : levelVariance;
+            double squares = level * level + series.levelVariances[node];
+            gradient[0] += share * level / variance;
+            gradient[1] += share * levelVariance / variance * (squares / variance - 1);
             gradient[2] += share * way / wayVariance;
             gradient[3] += share * ((way * way + series.wayVariances[node]) / wayVariance - 1);
             gradient[4] += share * noise / noiseVariance;

@@ -30,7 +30,8 @@ final class CriterionChance {
         this.series = series;
         this.rhythm = SessionRhythm.of(goal);
         this.times = times(goal, rhythm.days());
-        this.sessions = SessionChance.of(goal, series, assistedShare(goal.series().help()));
+        this.sessions =
+                SessionChance.of(goal, series, assistedShare(goal.series().help()));
         this.streak = goal.streak();
         this.needed = goal.criterion().sessionsMet().orElseThrow();
         this.tally = new MeetingTally(needed);

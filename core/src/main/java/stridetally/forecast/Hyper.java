@@ -10,6 +10,7 @@ package stridetally.forecast;
  * @param noiseMean mean of the logarithm of the day-to-day standard deviation
  * @param noiseSpread standard deviation of these logarithms
  * @param carry correlation of two sessions a week apart
+ * @param odd share of students whose line starts elsewhere than their baseline says, by a standard deviation of half the way
  */
 public record Hyper(
         double levelMean,
@@ -18,4 +19,17 @@ public record Hyper(
         double waySpread,
         double noiseMean,
         double noiseSpread,
-        double carry) {}
+        double carry,
+        double odd) {
+    private static final double ODD_SPREAD = 0.5;
+
+    /** Variance of the levels of usual series. */
+    double levelVariance() {
+        return levelSpread * levelSpread;
+    }
+
+    /** Variance of the levels of odd series. */
+    double oddVariance() {
+        return levelVariance() + ODD_SPREAD * ODD_SPREAD;
+    }
+}

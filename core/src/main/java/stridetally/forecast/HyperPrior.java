@@ -12,6 +12,7 @@ final class HyperPrior {
     static final int CARRY = 6;
 
     private static final double MOST_CARRY = 0.7;
+    private static final double ODD = 0.08;
     private static final double[] CENTRE = {0, Math.log(0.15), 0.7, Math.log(0.5), Math.log(0.4), Math.log(0.3)};
     private static final double[] SPREAD = {0.2, 0.7, 0.6, 0.5, 1, 0.6};
 
@@ -27,7 +28,8 @@ final class HyperPrior {
                 Math.exp(linear(place, 3)),
                 linear(place, 4),
                 Math.exp(linear(place, 5)),
-                MOST_CARRY * area * area);
+                MOST_CARRY * area * area,
+                ODD);
     }
 
     /** Change of a value (of its logarithm for spreads) for a step of one in a coordinate other than the carry-over's. */

@@ -18,7 +18,7 @@ record LineDraws(LineMixture atDue, List<LineDraw> draws) {
         AutoregressiveSums sums = new AutoregressiveSums();
         SeriesEvidence evidence = new SeriesEvidence();
         Map<LearningCurve, double[]> heights = new HashMap<>();
-        LineMixture atDue = new LineMixture(posterior.places().size() * SeriesEvidence.NODES);
+        LineMixture atDue = new LineMixture(posterior.places().size() * SeriesEvidence.MOST_PARTS);
         double weight = 1.0 / posterior.places().size();
         List<LineDraw> draws = new ArrayList<>();
         for (HyperPosterior.Place place : posterior.places()) {
@@ -38,7 +38,7 @@ record LineDraws(LineMixture atDue, List<LineDraw> draws) {
     }
 
     private static void add(LineMixture line, SeriesEvidence evidence, double weight) {
-        for (int node = 0; node < SeriesEvidence.NODES; node++) {
+        for (int node = 0; node < evidence.parts; node++) {
             line.add(
                     weight * evidence.shares[node],
                     evidence.levels[node] + evidence.ways[node],
@@ -49,7 +49,7 @@ record LineDraws(LineMixture atDue, List<LineDraw> draws) {
     private static LineDraw draw(SeriesEvidence evidence, HyperPosterior.Place place, DrawnNumbers numbers) {
         double share = numbers.share();
         int node = 0;
-        while (node < SeriesEvidence.NODES - 1 && share > evidence.shares[node]) {
+        while (node < evidence.parts - 1 && share > evidence.shares[node]) {
             share -= evidence.shares[node];
             node++;
         }

@@ -77,7 +77,8 @@ public final class CalibrationCell {
                 ChildMaker.SPREAD_WAY,
                 Math.log(shape.noise()),
                 0.01,
-                shape.carry());
+                shape.carry(),
+                0);
     }
 
     private boolean allBelow(MadeChild child) {

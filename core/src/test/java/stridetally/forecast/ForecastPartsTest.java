@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** The small parts of the pooled forecast, each by itself. */
 class ForecastPartsTest {
 
-    private static final Hyper ANY = new Hyper(0, 0.15, 0.7, 0.5, -1, 0.3, 0.2);
+    private static final Hyper ANY = new Hyper(0, 0.15, 0.7, 0.5, -1, 0.3, 0.2, 0);
 
     private static LineDraw draw(double level, double way, double bend) {
         return new LineDraw(

@@ -67,6 +67,23 @@ class PooledForecasterTest {
     }
 
     @Test
+    void aSeriesThatStartsElsewhereAndStandsStillIsNotForecastToClimb() {
+        List<ForecastCase> cases = new ArrayList<>();
+        SplittableRandom random = new SplittableRandom(7);
+        for (int goal = 0; goal < 8; goal++) {
+            double perWeek = 0.5 * (goal % 3);
+            cases.add(weekly(IntStream.range(0, 10)
+                    .mapToObj(week -> Integer.toString((int) (4 + week * perWeek + random.nextInt(3) - 0.5)))
+                    .toArray(String[]::new)));
+        }
+        cases.add(weekly("9", "9", "10", "9", "8", "9", "9", "9", "10", "9"));
+        Forecast.Outlook standing = outlook(POOLED.forecast(cases).get(8));
+        // its own line stays at 9; a line that has to begin at the baseline of 4 comes through these points to 13 and
+        // more
+        assertTrue(standing.value() < 12, () -> "comes to " + standing.value());
+    }
+
+    @Test
     void lowerIsBetterMirrorsHigherIsBetter() {
         // 4 to 12 mirrored about 8 is 12 to 4
         ForecastCase up = weekly("5", "6", "5", "7", "6", "8");

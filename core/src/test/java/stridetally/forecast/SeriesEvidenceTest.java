@@ -25,7 +25,7 @@ class SeriesEvidenceTest {
             List.of(START.plusDays(5), START.plusDays(12), START.plusDays(26), START.plusDays(29), START.plusDays(70));
     private static final double[] STEPS = {5, 4, 7, 6, 9};
     private static final double NOISE = 0.3;
-    private static final Hyper HYPER = new Hyper(0.05, 0.2, 0.8, 0.45, Math.log(NOISE), 1e-5, 0.4);
+    private static final Hyper HYPER = new Hyper(0.05, 0.2, 0.8, 0.45, Math.log(NOISE), 1e-5, 0.4, 0);
 
     private static ForecastCase made() {
         MadeCase made = new MadeCase(new MadeGoal().made(), START.plusDays(75));
@@ -52,7 +52,11 @@ class SeriesEvidenceTest {
     }
 
     private static RealMatrix covariance() {
-        RealMatrix level = new Array2DRowRealMatrix(new double[][] {{0.2 * 0.2, 0}, {0, 0.45 * 0.45}});
+        return covariance(0.2);
+    }
+
+    private static RealMatrix covariance(double levelSpread) {
+        RealMatrix level = new Array2DRowRealMatrix(new double[][] {{levelSpread * levelSpread, 0}, {0, 0.45 * 0.45}});
         RealMatrix all = design().multiply(level).multiply(design().transpose());
         for (int i = 0; i < STEPS.length; i++) {
             for (int j = 0; j < STEPS.length; j++) {
@@ -78,13 +82,19 @@ class SeriesEvidenceTest {
         sums.fill(series, CaseloadEvidence.heights(series, new LearningCurve(0, 0)), CarryTable.of(HYPER.carry()));
         // the scatter of rounding to whole steps is added to the squares: taken off here to compare the rest
         sums.values -= STEPS.length * series.rounding();
-        double ours = new SeriesEvidence().of(sums, HYPER);
-        CholeskyDecomposition parts = new CholeskyDecomposition(covariance());
-        double expected = -0.5
+        assertEquals(logDensity(0.2), new SeriesEvidence().of(sums, HYPER), 1e-3);
+        // one in four is odd, with a level that scatters by 0.5 more: a mixture of two densities
+        Hyper someOdd = new Hyper(0.05, 0.2, 0.8, 0.45, Math.log(NOISE), 1e-5, 0.4, 0.25);
+        double mixed = Math.log(0.75 * Math.exp(logDensity(0.2)) + 0.25 * Math.exp(logDensity(Math.hypot(0.2, 0.5))));
+        assertEquals(mixed, new SeriesEvidence().of(sums, someOdd), 1e-3);
+    }
+
+    private static double logDensity(double levelSpread) {
+        CholeskyDecomposition parts = new CholeskyDecomposition(covariance(levelSpread));
+        return -0.5
                 * (STEPS.length * Math.log(2 * Math.PI)
                         + Math.log(parts.getDeterminant())
                         + lessMean().dotProduct(parts.getSolver().solve(lessMean())));
-        assertEquals(expected, ours, 1e-3);
     }
 
     @Test
