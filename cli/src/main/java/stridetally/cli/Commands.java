@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import stridetally.cli.commands.ImportCommand;
 import stridetally.cli.commands.ReportCommand;
 import stridetally.cli.commands.ScoreCommand;
+import stridetally.cli.commands.SimulateCommand;
 import stridetally.cli.commands.TrendCommand;
 
 /**
@@ -29,6 +30,10 @@ final class Commands {
                         "trend",
                         "Draw the lines: slope, aim line, forecast, judgement.",
                         () -> new TrendCommand(console)),
-                new Entry("report", "Write the documents of a period.", () -> new ReportCommand(console)));
+                new Entry("report", "Write the documents of a period.", () -> new ReportCommand(console)),
+                new Entry(
+                        "simulate",
+                        "Make up caseloads with known truth, and count how often judgements are right.",
+                        () -> new SimulateCommand(console)));
     }
 }

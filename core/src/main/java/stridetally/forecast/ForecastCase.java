@@ -19,7 +19,7 @@ import stridetally.units.Amount;
  * @param side of a goal for each or either side, one of the two
  * @param better which way is better; empty = neither by itself
  * @param due the day that is forecast
- * @param triesPerSession tries usually counted in a session; 0 when no session was counted
+ * @param tries how the tries of a session usually go together
  * @param streak sessions that meet in a row, up to the last one
  * @param asOf the last day whose sessions are known
  * @param decimals digits that a person can use in a sentence
@@ -35,7 +35,7 @@ public record ForecastCase(
         Optional<LocalDate> due,
         Criterion criterion,
         Series series,
-        int triesPerSession,
+        UsualTries tries,
         int streak,
         LocalDate asOf,
         SchoolClock clock,
@@ -48,7 +48,7 @@ public record ForecastCase(
             Measure measure,
             Side side,
             Series series,
-            int triesPerSession,
+            UsualTries tries,
             int streak,
             LocalDate asOf,
             SchoolClock clock) {
@@ -63,7 +63,7 @@ public record ForecastCase(
                 goal.due(),
                 goal.criterion(),
                 series,
-                triesPerSession,
+                tries,
                 streak,
                 asOf,
                 clock,

@@ -1,10 +1,11 @@
 package stridetally.forecast;
 
 import java.time.LocalDate;
+import java.util.List;
 import stridetally.measures.Measure;
 import stridetally.model.Goal;
+import stridetally.scoring.Session;
 import stridetally.scoring.SideScore;
-import stridetally.trend.Point;
 import stridetally.trend.Series;
 import stridetally.trend.SeriesWindow;
 import stridetally.trend.TrendLine;
@@ -14,8 +15,15 @@ record SideReading(SideScore score, TrendLine trend, ForecastCase asked) {
 
     static SideReading of(Goal goal, Measure measure, SideScore score, LocalDate asOf, SchoolClock clock) {
         Series series = Series.of(score.sessions(), SeriesWindow.of(goal, asOf));
-        ForecastCase asked =
-                ForecastCase.of(goal, measure, score.side(), series, usualTries(series), score.streak(), asOf, clock);
+        ForecastCase asked = ForecastCase.of(
+                goal,
+                measure,
+                score.side(),
+                series,
+                UsualTries.of(within(score, goal, asOf)),
+                score.streak(),
+                asOf,
+                clock);
         return new SideReading(score, TrendLine.of(goal, series, asOf), asked);
     }
 
@@ -27,10 +35,10 @@ record SideReading(SideScore score, TrendLine trend, ForecastCase asked) {
         return new SideFacts(asked, forecast, score.shareOfWay().value());
     }
 
-    /** The lower median of the counted tries. */
-    private static int usualTries(Series series) {
-        int[] tries =
-                series.points().stream().mapToInt(Point::exposure).sorted().toArray();
-        return tries.length == 0 ? 0 : tries[(tries.length - 1) / 2];
+    private static List<Session> within(SideScore score, Goal goal, LocalDate asOf) {
+        SeriesWindow window = SeriesWindow.of(goal, asOf);
+        return score.sessions().stream()
+                .filter(session -> window.holds(session.date()))
+                .toList();
     }
 }

@@ -84,7 +84,7 @@ final class MadeCase {
                 goal.due(),
                 goal.criterion(),
                 Series.of(sessions, SeriesWindow.of(goal, asOf)),
-                4,
+                UsualTries.of(4),
                 0,
                 asOf,
                 clock,

@@ -17,6 +17,7 @@ import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
 import stridetally.cli.options.FolderArgument;
+import stridetally.cli.options.ForecastOption;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.KnownOption;
 import stridetally.cli.options.OutputOptions;
@@ -39,6 +40,7 @@ public final class ReportCommand implements Subcommand {
     private final FolderArgument logbook = new FolderArgument("LOGBOOK", "The logbook.");
     private final ReportOptions about = new ReportOptions();
     private final KnownOption known = new KnownOption();
+    private final ForecastOption forecast = new ForecastOption();
     private final AsOfOption asOf = new AsOfOption();
     private final OutputOptions output = new OutputOptions();
 
@@ -56,6 +58,7 @@ public final class ReportCommand implements Subcommand {
         logbook.addTo(spec);
         about.addTo(spec);
         known.addTo(spec);
+        forecast.addTo(spec);
         asOf.addTo(spec);
         output.addTo(spec);
     }
@@ -68,7 +71,7 @@ public final class ReportCommand implements Subcommand {
         LocalDate day = asOf.typed()
                 .or(() -> ReportRequest.lastDay(book.settings(), period))
                 .orElseGet(() -> asOf.day(console.clock()));
-        ScoredLogbook scored = new Sources(console).logbook(book, logbook.path(), day);
+        ScoredLogbook scored = new Sources(console).logbook(book, logbook.path(), day, forecast.way());
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
         ReportInput input = ReportRequest.of(scored, period, names);
         Format format = output.format(Format.MARKDOWN);

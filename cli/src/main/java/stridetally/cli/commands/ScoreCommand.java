@@ -14,6 +14,7 @@ import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ForecastWay;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
@@ -77,7 +78,7 @@ public final class ScoreCommand implements Subcommand {
         Sources sources = new Sources(console);
         if (source.isFolder()) {
             narrow.checkForLogbook();
-            ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
+            ScoredLogbook book = sources.logbook(source.path(), source.known(), day, ForecastWay.POOLED);
             sources.tellUnknown(narrow, book);
             output.write(console, content(book, output.format(Format.CSV)));
             return ExitCodes.DONE;

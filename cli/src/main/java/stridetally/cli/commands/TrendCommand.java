@@ -14,6 +14,7 @@ import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ForecastOption;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
@@ -34,6 +35,7 @@ public final class TrendCommand implements Subcommand {
             List.of("--scores"), "FILE", "Also write the session table to FILE, from the same reading.");
     private final NarrowOptions narrow = new NarrowOptions();
     private final WritingOptions writing = new WritingOptions();
+    private final ForecastOption forecast = new ForecastOption();
     private final AsOfOption asOf = new AsOfOption();
     private final OutputOptions output = new OutputOptions();
 
@@ -52,6 +54,7 @@ public final class TrendCommand implements Subcommand {
         scores.addTo(spec);
         narrow.addTo(spec);
         writing.addTo(spec);
+        forecast.addTo(spec);
         asOf.addTo(spec);
         output.addTo(spec);
     }
@@ -64,7 +67,7 @@ public final class TrendCommand implements Subcommand {
         if (source.isFolder()) {
             narrow.checkForLogbook();
             Predicate<StudentCode> shown = narrow::shows;
-            ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
+            ScoredLogbook book = sources.logbook(source.path(), source.known(), day, forecast.way());
             sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
             output.write(console, TrendOutput.logbook(book, shown, narrow, format));

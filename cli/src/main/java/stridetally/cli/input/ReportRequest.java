@@ -67,7 +67,7 @@ public final class ReportRequest {
                 new ReportInput.Stamp(book.open().caseload().settings().id(), lastEntry(book)),
                 setAside(book),
                 book.ahead(),
-                ScoredLogbook.FORECAST,
+                book.forecast().id(),
                 MeasurementError.NOT_COMPUTED,
                 names);
         return bare.gather(book.scorer(), ScoredLogbook.measures(book.open()));

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import stridetally.cli.options.ForecastWay;
 import stridetally.forecast.CaseloadReview;
-import stridetally.forecast.OwnLineForecaster;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TrialFeed;
 import stridetally.measures.Measure;
@@ -23,21 +23,20 @@ import stridetally.scoring.SessionTable;
 /**
  * A logbook with every goal scored and judged as on a day. The whole caseload is reviewed, whatever part of it is shown.
  *
+ * @param forecast the way of forecasting
  * @param ahead tries after that day by student, which are left out
  */
 public record ScoredLogbook(
         OpenLogbook open,
         LocalDate asOf,
+        ForecastWay forecast,
         GoalScorer scorer,
         List<GoalScore> scores,
         CaseloadReview review,
         Map<StudentCode, Integer> ahead) {
 
-    /** The id of the way of forecasting, for method lines. */
-    public static final String FORECAST = "own-line";
-
     /** Reads every trial once, scores and judges. */
-    public static ScoredLogbook of(OpenLogbook open, LocalDate asOf) {
+    public static ScoredLogbook of(OpenLogbook open, LocalDate asOf, ForecastWay forecast) {
         SeriesNumbers numbers = new SeriesNumbers();
         SessionTable table = new SessionTable(numbers);
         Map<StudentCode, Integer> ahead = new TreeMap<>();
@@ -59,8 +58,8 @@ public record ScoredLogbook(
                 open.caseload(),
                 scores,
                 asOf,
-                new OwnLineForecaster(open.caseload().settings().thresholds()));
-        return new ScoredLogbook(open, asOf, scorer, scores, review, ahead);
+                forecast.forecaster(open.caseload().settings().thresholds()));
+        return new ScoredLogbook(open, asOf, forecast, scorer, scores, review, ahead);
     }
 
     /** The catalogue, with the logbook's own measures. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import stridetally.cli.Console;
 import stridetally.cli.files.FileSource;
 import stridetally.cli.files.StandardInput;
+import stridetally.cli.options.ForecastWay;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
@@ -27,15 +28,15 @@ public final class Sources {
     }
 
     /** A logbook, every goal scored and judged. */
-    public ScoredLogbook logbook(Path folder, Optional<LocalDate> known, LocalDate asOf) {
-        return logbook(Logbook.open(folder, known), folder, asOf);
+    public ScoredLogbook logbook(Path folder, Optional<LocalDate> known, LocalDate asOf, ForecastWay forecast) {
+        return logbook(Logbook.open(folder, known), folder, asOf, forecast);
     }
 
     /** A logbook that is open already, every goal scored and judged. */
-    public ScoredLogbook logbook(Logbook book, Path folder, LocalDate asOf) {
+    public ScoredLogbook logbook(Logbook book, Path folder, LocalDate asOf, ForecastWay forecast) {
         OpenLogbook open = OpenLogbook.of(book);
         open.problems().forEach(this::tell);
-        ScoredLogbook scored = ScoredLogbook.of(open, asOf);
+        ScoredLogbook scored = ScoredLogbook.of(open, asOf, forecast);
         if (scored.aheadCount() > 0) {
             console.note(tries(scored.aheadCount()) + " after " + asOf + " left out");
         }

@@ -1,0 +1,27 @@
+package stridetally.simulate;
+
+import java.util.List;
+
+/**
+ * A made-up session, on the scale of 0 = baseline, 1 = target.
+ *
+ * @param day days after the baseline date
+ * @param tries what each try came to
+ * @param ended whether the value is cut off where the floor line ends
+ */
+public record MadeSession(int day, List<Double> tries, boolean ended) {
+
+    public MadeSession {
+        tries = List.copyOf(tries);
+    }
+
+    /** The mean of the tries. */
+    public double value() {
+        return tries.stream().mapToDouble(Double::doubleValue).sum() / tries.size();
+    }
+
+    /** Tries at the target or beyond. */
+    public int met() {
+        return (int) tries.stream().filter(one -> one >= 1).count();
+    }
+}
