@@ -30,9 +30,22 @@ public final class MendOptions {
     @Option(names = "--status", description = "Tell how the logbook stands: entries, open rows, gaps.")
     private boolean status;
 
-    /** How many of the three things to do were asked for. */
+    @Option(
+            names = "--check-goals",
+            description = "Tell for every goal which of its parts are missing, doubtful or fine.")
+    private boolean checkGoals;
+
+    /** Our choice of a default: four weeks. */
+    @Option(
+            names = "--quiet-days",
+            paramLabel = "N",
+            defaultValue = "28",
+            description = "With --status: name students without a try for N days (default: ${DEFAULT-VALUE}).")
+    private int quietDays;
+
+    /** How many of the things to do were asked for. */
     public int asked() {
-        return (undo == null ? 0 : 1) + (dismiss == null ? 0 : 1) + (status ? 1 : 0);
+        return (undo == null ? 0 : 1) + (dismiss == null ? 0 : 1) + (status ? 1 : 0) + (checkGoals ? 1 : 0);
     }
 
     /** The entry to take back. */
@@ -48,6 +61,19 @@ public final class MendOptions {
     /** The reason. */
     public String why() {
         return why;
+    }
+
+    /** Tell how the goals are written. */
+    public boolean checkGoals() {
+        return checkGoals;
+    }
+
+    /** Days without a try after which a student is named. */
+    public int quietDays() {
+        if (quietDays < 1) {
+            throw new TypeConversionException("'" + quietDays + "' is no number of days from 1");
+        }
+        return quietDays;
     }
 
     /** Tell how the logbook stands. */
