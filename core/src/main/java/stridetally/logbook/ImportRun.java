@@ -93,12 +93,7 @@ public final class ImportRun {
                 one -> one.draft(kind, TrialCells.HEADINGS, log.layout().headings()));
         try {
             TrialImport.Outcome outcome = new TrialImport(
-                            log,
-                            known(kind),
-                            clash,
-                            nextEntry,
-                            Destinations.of(draft, nameless),
-                            file.mends())
+                            log, known(kind), clash, nextEntry, Destinations.of(draft, nameless), file.mends())
                     .run();
             Tally tally =
                     new Tally(outcome.rows(), outcome.taken(), outcome.known(), outcome.setAside(), outcome.blank());
@@ -128,8 +123,8 @@ public final class ImportRun {
         TextSource text = file.text();
         ProblemTally problems = new ProblemTally();
         List<String> headings = visitHeadings(text);
-        Optional<Nameless> nameless = nameless(
-                headings.stream().map(KeptTable::fold).toList().indexOf("student"));
+        Optional<Nameless> nameless =
+                nameless(headings.stream().map(KeptTable::fold).toList().indexOf("student"));
         ofSource(file.mends(), original, hash(original), headings.size(), nameless);
         Optional<EntryDraft> draft = writer.map(one -> one.draft(EntryKind.VISITS, EntryKind.VISIT_COLUMNS, headings));
         try (Reader reader = text.open()) {

@@ -127,8 +127,8 @@ final class Mends {
 
     /** Whether it stands for one that was closed before, and is to be passed over. */
     boolean isClosed(Row row) {
-        Optional<LineRange> closed = of(row).map(Mends::range)
-                .filter(one -> book.orElseThrow().isClosed(one) || closedBefore.contains(one));
+        Optional<LineRange> closed =
+                of(row).map(Mends::range).filter(one -> book.orElseThrow().isClosed(one) || closedBefore.contains(one));
         closed.ifPresent(named::remove);
         return closed.isPresent();
     }

@@ -39,7 +39,9 @@ record Nameless(Set<StudentCode> codes, int column) {
         List<String> cells = new ArrayList<>(row.cells());
         if (cells.size() == 1 && width > 1) {
             cells.clear();
-        } else if (column >= 0 && column < cells.size() && !maySay(cells.get(column).strip())) {
+        } else if (column >= 0
+                && column < cells.size()
+                && !maySay(cells.get(column).strip())) {
             cells.set(column, "");
         }
         return new Row(row.line(), cells);

@@ -87,8 +87,7 @@ public final class TrialImport {
         this(log, knownTrials, clash, entry, destination, Mends.none());
     }
 
-    TrialImport(
-            TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination, Mends mends) {
+    TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination, Mends mends) {
         this.mends = mends;
         this.log = log;
         this.entry = entry;

@@ -57,8 +57,8 @@ final class Bench {
     private static KnownTrials known(Logbook open, EntryKind kind) {
         KnownTrials known = new KnownTrials();
         (kind == EntryKind.SECOND_OBSERVER ? open.secondObserver() : open.trials())
-                .forEach((entry, line, cells) -> known.add(
-                        TrialCells.read(cells, open.settings(), "here"), TrialFeed.origin(entry, line)));
+                .forEach((entry, line, cells) ->
+                        known.add(TrialCells.read(cells, open.settings(), "here"), TrialFeed.origin(entry, line)));
         return known;
     }
 }

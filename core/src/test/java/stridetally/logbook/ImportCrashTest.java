@@ -122,7 +122,8 @@ class ImportCrashTest {
     /** One row of the two is mended, the other stays as bad as it was. */
     private static void bring(Notebook book, boolean mending, StepWatch watch) {
         if (mending) {
-            String mended = book.content().getOrDefault("set-aside/0001.csv", "").replace(",many,", ",5,");
+            String mended =
+                    book.content().getOrDefault("set-aside/0001.csv", "").replace(",many,", ",5,");
             Bench.trials(book, watch, "mended.csv", mended);
         } else {
             Bench.trials(book, watch, "log.csv", LOG);

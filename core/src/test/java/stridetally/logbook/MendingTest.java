@@ -72,7 +72,9 @@ class MendingTest {
 
     @Test
     void aFileWhoseRowsAreAllClosedIsKnown() {
-        String mended = file().replace(",,many,", ",3,6,").replace("sort of", "stand-by").replace("line-steps,1,9,", "line-steps,4,9,");
+        String mended = file().replace(",,many,", ",3,6,")
+                .replace("sort of", "stand-by")
+                .replace("line-steps,1,9,", "line-steps,4,9,");
         assertEquals(List.of(3L, 3L, 0L, 0L, 0L), counts(bring("mended.csv", mended)));
         assertEquals(List.of(), open());
         assertEquals(List.of(3L, 0L, 3L, 0L, 0L), counts(bring("mended.csv", mended)));
@@ -131,9 +133,9 @@ class MendingTest {
     @Test
     void aFileOfAnotherLogbookIsRefused() {
         Notebook other = Notebook.create(folder.resolve("other"));
-        String sentence = String.valueOf(assertThrows(
-                        InputRefused.class, () -> Bench.trials(other, StepWatch.NONE, "mended.csv", file()))
-                .getMessage());
+        String sentence = String.valueOf(
+                assertThrows(InputRefused.class, () -> Bench.trials(other, StepWatch.NONE, "mended.csv", file()))
+                        .getMessage());
         assertTrue(sentence.contains("mended.csv:2") && sentence.contains("0001:1"), sentence);
         Bench.trials(other, StepWatch.NONE, "elsewhere.csv", LOG);
         assertThrows(InputRefused.class, () -> Bench.trials(other, StepWatch.NONE, "mended.csv", file()));
