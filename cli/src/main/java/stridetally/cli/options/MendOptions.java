@@ -40,6 +40,7 @@ public final class MendOptions {
             names = "--quiet-days",
             paramLabel = "N",
             defaultValue = "28",
+            converter = DaysWord.class,
             description = "With --status: name students without a try for N days (default: ${DEFAULT-VALUE}).")
     private int quietDays;
 
@@ -70,9 +71,6 @@ public final class MendOptions {
 
     /** Days without a try after which a student is named. */
     public int quietDays() {
-        if (quietDays < 1) {
-            throw new TypeConversionException("'" + quietDays + "' is no number of days from 1");
-        }
         return quietDays;
     }
 
@@ -87,6 +85,17 @@ public final class MendOptions {
         public Integer convert(String text) {
             if (!text.matches("[0-9]{1,9}")) {
                 throw new TypeConversionException("'" + text + "' is no entry; write its number, such as 0007");
+            }
+            return Integer.valueOf(text);
+        }
+    }
+
+    /** Reads a number of days. */
+    static final class DaysWord implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            if (!text.matches("[1-9][0-9]{0,4}")) {
+                throw new TypeConversionException("'" + text + "' is no number of days from 1");
             }
             return Integer.valueOf(text);
         }
