@@ -64,8 +64,8 @@ final class CrashIT {
         Path log = Files.writeString(
                 folder.resolve("log.csv"),
                 "student,date,measure,trial,value,unit,help\ns-01,2026-01-12,line-steps,1,4,steps,stand-by\n");
-        String bring = HOME.resolve("scripts/stridetally") + " import " + log + " --as-of " + DAY + " --format csv --logbook "
-                + folder.resolve("book");
+        String bring = HOME.resolve("scripts/stridetally") + " import " + log + " --as-of " + DAY
+                + " --format csv --logbook " + folder.resolve("book");
         assertEquals(4, start(bring + " --new >/dev/full").exitCode());
         Run again = start(bring);
         assertEquals(0, again.exitCode(), again.err());

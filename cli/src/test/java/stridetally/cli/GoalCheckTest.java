@@ -14,8 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** What is said of goals when they come in. Which parts a goal should have is the trade's common practice, no source. */
 final class GoalCheckTest {
     private static final String DAY = "2026-03-31";
-    private static final String HEADINGS = "goal,student,measure,side,protocol,statement,routine,baseline,baseline_date,"
-            + "target,due,trials_met,trials_given,sessions_met,help\n";
+    private static final String HEADINGS =
+            "goal,student,measure,side,protocol,statement,routine,baseline,baseline_date,"
+                    + "target,due,trials_met,trials_given,sessions_met,help\n";
 
     @TempDir
     private Path folder;
@@ -56,7 +57,8 @@ final class GoalCheckTest {
 
     @Test
     void aBaselineFarFromTheLogIsDoubtful() throws IOException {
-        // Logged within 14 days of the baseline date: 6. Written: 2, with 8 to reach; a quarter of the way is 1.5, and 6 is 4 off.
+        // Logged within 14 days of the baseline date: 6. Written: 2, with 8 to reach; a quarter of the way is 1.5, and
+        // 6 is 4 off.
         bring("s-1,2026-01-08,line-steps,1,6,steps,stand-by\n");
         Run far = check("g,s-1,line-steps,,,Walks.,to lunch,2,2026-01-05,8,2026-06-01,1,1,2,stand-by\n");
         assertTrue(far.out().contains("g,s-1,baseline,doubtful,\"Written is 2, logged within 14 days"), far.out());
@@ -89,8 +91,7 @@ final class GoalCheckTest {
         assertTrue(
                 run.out().contains("g3,s-3,target,doubtful,It asks for 1.1 a week; the fastest of the 3 lines"),
                 run.out());
-        Run again = Run.of(
-                "import", "--check-goals", "--logbook", book.toString(), "--as-of", DAY, "--format", "csv");
+        Run again = Run.of("import", "--check-goals", "--logbook", book.toString(), "--as-of", DAY, "--format", "csv");
         assertEquals(run.out(), again.out());
     }
 
@@ -112,8 +113,7 @@ final class GoalCheckTest {
     }
 
     private void bring(String rows) throws IOException {
-        Path log = Files.writeString(
-                folder.resolve("log.csv"), "student,date,measure,trial,value,unit,help\n" + rows);
+        Path log = Files.writeString(folder.resolve("log.csv"), "student,date,measure,trial,value,unit,help\n" + rows);
         Run run = Run.of("import", log.toString(), "--logbook", book.toString(), "--as-of", DAY);
         assertEquals(0, run.exitCode(), run.err());
     }

@@ -64,7 +64,8 @@ final class ImportPrivacyTest {
 
     @Test
     void aHandKeptTableWithANameThatTellsNobodyIsRefused() throws IOException {
-        Path goals = write("g.csv", "goal,student,measure,target\ng1,Quillova,line-steps,8\ng2,Nobodyova,line-steps,8\n");
+        Path goals =
+                write("g.csv", "goal,student,measure,target\ng1,Quillova,line-steps,8\ng2,Nobodyova,line-steps,8\n");
         Run run = Run.of(
                 "import", goals.toString(), "--kind", "goals", "--names", "--logbook", book.toString(), "--as-of", DAY);
         assertEquals(3, run.exitCode(), run.err());
@@ -81,11 +82,13 @@ final class ImportPrivacyTest {
         assertTrue(Files.exists(book.resolve("entries/0002-second-observer.csv")));
         String[] after = {out("score", "--by", "session"), out("score", "--by", "trial"), out("trend")};
         assertEquals(List.of(before), List.of(after));
-        assertEquals(0, bring("second.csv", rows("9", "9", "9"), "--second-observer").exitCode());
+        assertEquals(
+                0, bring("second.csv", rows("9", "9", "9"), "--second-observer").exitCode());
         assertFalse(Files.exists(book.resolve("entries/0003-second-observer.csv")), "known already");
         Run asOwn = bring("second.csv", rows("9", "9", "9"));
         assertEquals(3, asOwn.exitCode(), "the same file as the person's own would count it");
-        assertEquals(3, bring("first.csv", rows("4", "5", "6"), "--second-observer").exitCode());
+        assertEquals(
+                3, bring("first.csv", rows("4", "5", "6"), "--second-observer").exitCode());
     }
 
     @Test
@@ -97,7 +100,8 @@ final class ImportPrivacyTest {
                 "student,date,measure,trial,value,unit,help,place\n"
                         + "s-01,2026-01-13,line-steps,1,8,steps,stand-by,home\n");
         assertEquals(before, out("score", "--by", "goal"));
-        List<String> home = out("score", "--by", "trial").lines()
+        List<String> home = out("score", "--by", "trial")
+                .lines()
                 .filter(line -> line.contains(",home,"))
                 .toList();
         assertEquals(1, home.size());

@@ -58,7 +58,9 @@ final class LogbookRobustnessTest {
         Files.writeString(book.resolve("entries/0002-trials.csv"), "never journalled");
         Files.writeString(book.resolve("set-aside/0002.csv"), "never journalled");
         Files.writeString(book.resolve("entries/journal.csv"), "0002,trials,torn", StandardOpenOption.APPEND);
-        assertEquals(1, status().out().lines().filter(line -> line.startsWith("entry,")).count());
+        assertEquals(
+                1,
+                status().out().lines().filter(line -> line.startsWith("entry,")).count());
         assertEquals(1, bring().exitCode(), "open rows are told again");
         assertEquals(before, Files.readString(book.resolve("entries/journal.csv")));
         assertFalse(Files.exists(book.resolve("entries/.entry.part")));
@@ -71,8 +73,7 @@ final class LogbookRobustnessTest {
     void anEditedOrTruncatedFileIsNamed(String name) throws IOException {
         byte[] whole = Files.readAllBytes(book.resolve(name));
         Files.writeString(
-                book.resolve(name),
-                new String(whole, StandardCharsets.UTF_8).replace("line-steps", "beam-steps"));
+                book.resolve(name), new String(whole, StandardCharsets.UTF_8).replace("line-steps", "beam-steps"));
         refusesToRead(name);
         Files.write(book.resolve(name), java.util.Arrays.copyOf(whole, whole.length / 2));
         refusesToRead(name);
@@ -108,9 +109,16 @@ final class LogbookRobustnessTest {
     void aPlaceWhereNothingCanBeWrittenIsToldInASentence() throws IOException {
         Path file = Files.writeString(folder.resolve("a file"), "x");
         Run run = Run.of(
-                "import", log.toString(), "--new", "--logbook", file.resolve("book").toString(), "--as-of", DAY);
+                "import",
+                log.toString(),
+                "--new",
+                "--logbook",
+                file.resolve("book").toString(),
+                "--as-of",
+                DAY);
         assertEquals(4, run.exitCode(), run.err());
-        assertEquals(1, run.err().lines().filter(line -> line.contains("a file")).count(), run.err());
+        assertEquals(
+                1, run.err().lines().filter(line -> line.contains("a file")).count(), run.err());
     }
 
     @Test
@@ -122,9 +130,11 @@ final class LogbookRobustnessTest {
                 Run.of("import", source.toString(), "--new", "--logbook", strange.toString(), "--as-of", DAY)
                         .exitCode());
         Path link = Files.createSymbolicLink(folder.resolve("link"), strange);
-        Run known = Run.of(
-                "import", source.toString(), "--logbook", link.toString(), "--as-of", DAY, "--format", "csv");
-        assertTrue(known.out().contains(",trials,3,1,0,2,0,0,") || known.out().contains(",trials,3,0,1,2,0,0,"), known.out());
+        Run known =
+                Run.of("import", source.toString(), "--logbook", link.toString(), "--as-of", DAY, "--format", "csv");
+        assertTrue(
+                known.out().contains(",trials,3,1,0,2,0,0,") || known.out().contains(",trials,3,0,1,2,0,0,"),
+                known.out());
         assertEquals(
                 0,
                 Run.of("import", "--status", "--logbook", link.toString(), "--as-of", DAY)
@@ -133,11 +143,13 @@ final class LogbookRobustnessTest {
 
     @Test
     void replaceUndoAndDismissAreSeenInTheTrials() throws IOException {
-        Path right = Files.writeString(folder.resolve("right.csv"), LOG.lines().limit(1).toList().get(0)
-                + "\ns-01,2026-01-12,line-steps,1,7,steps,stand-by\n");
+        Path right = Files.writeString(
+                folder.resolve("right.csv"),
+                LOG.lines().limit(1).toList().get(0) + "\ns-01,2026-01-12,line-steps,1,7,steps,stand-by\n");
         assertEquals(0, bring(right, "--replace").exitCode());
         String replaced = trials();
-        assertEquals(1, replaced.lines().filter(line -> line.startsWith("book,s-01")).count(), replaced);
+        assertEquals(
+                1, replaced.lines().filter(line -> line.startsWith("book,s-01")).count(), replaced);
         assertTrue(replaced.contains("line-steps,1,7,") && replaced.contains("replaces 0001:2"), replaced);
         assertTrue(status().out().contains("1 replaced since"), status().out());
         assertEquals(0, act("--undo", "0002").exitCode());
@@ -174,15 +186,12 @@ final class LogbookRobustnessTest {
     }
 
     private Run act(String... more) {
-        return with(
-                new String[] {"import", "--logbook", book.toString(), "--as-of", DAY, "--why", "a reason"}, more);
+        return with(new String[] {"import", "--logbook", book.toString(), "--as-of", DAY, "--why", "a reason"}, more);
     }
 
     private Run status(String... more) {
         return with(
-                new String[] {
-                    "import", "--status", "--logbook", book.toString(), "--as-of", DAY, "--format", "csv"
-                },
+                new String[] {"import", "--status", "--logbook", book.toString(), "--as-of", DAY, "--format", "csv"},
                 more);
     }
 
@@ -191,8 +200,7 @@ final class LogbookRobustnessTest {
     }
 
     private static Run with(String[] first, String... more) {
-        return Run.of(java.util.stream.Stream.concat(
-                        java.util.Arrays.stream(first), java.util.Arrays.stream(more))
+        return Run.of(java.util.stream.Stream.concat(java.util.Arrays.stream(first), java.util.Arrays.stream(more))
                 .toArray(String[]::new));
     }
 }
