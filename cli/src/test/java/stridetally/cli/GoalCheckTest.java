@@ -36,7 +36,7 @@ final class GoalCheckTest {
         assertEquals(10, rows.size());
         assertTrue(rows.stream().allMatch(row -> row.contains(",fine,")), run.out());
         assertTrue(run.err().contains("1 goal: 0 parts are missing, 0 doubtful"), run.err());
-        assertTrue(run.err().contains("1 rows = 1 taken + 0 known + 0 set aside + 0 blank"), run.err());
+        assertTrue(run.err().contains("1 row = 1 taken + 0 known + 0 set aside + 0 blank"), run.err());
     }
 
     @Test
