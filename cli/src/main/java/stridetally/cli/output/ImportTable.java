@@ -16,8 +16,9 @@ public final class ImportTable {
 
     /** The counts of one file in a sentence. */
     public static String sentence(ImportedFile file) {
-        return file.name() + ": " + file.rows() + (file.rows() == 1 ? " row = " : " rows = ") + file.taken() + " taken + " + file.known() + " known + "
-                + file.setAside() + " set aside + " + file.blank() + " blank";
+        return file.name() + ": " + file.rows() + (file.rows() == 1 ? " row = " : " rows = ") + file.taken()
+                + " taken + " + file.known() + " known + " + file.setAside() + " set aside + " + file.blank()
+                + " blank";
     }
 
     /** The table in a format. */
