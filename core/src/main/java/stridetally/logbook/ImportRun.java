@@ -4,14 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import stridetally.ingest.KnownTrials;
 import stridetally.ingest.LogRules;
+import stridetally.ingest.NamesToCodes;
 import stridetally.ingest.TextSource;
 import stridetally.ingest.TrialCells;
+import stridetally.ingest.TrialColumn;
 import stridetally.ingest.TrialLog;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemCode;
@@ -23,94 +28,128 @@ import stridetally.problem.ProblemTally;
  */
 public final class ImportRun {
     private final Optional<LogbookWriter> writer;
-    private final KnownTrials knownTrials;
+    private final Function<EntryKind, KnownTrials> knownOf;
+    private final Map<EntryKind, KnownTrials> knownTrials = new EnumMap<>(EntryKind.class);
     private final KnownVisits knownVisits;
     private final Logbook book;
     private final Set<String> sources = new HashSet<>();
+    private final Set<LineRange> closed = new HashSet<>();
     private final LogRules rules;
     private final TrialImport.Clash clash;
     private final String label;
     private int nextEntry;
+    private final Optional<NamesToCodes> names;
 
     /**
      * Over one logbook.
      *
      * @param writer empty for a dry run
      * @param book as it stood when the writer took the lock
+     * @param names when names are to be turned into codes; the roster of the rules then has every code
+     * @param knownOf the trials that stand, by the kind of their entries
      */
     public ImportRun(
             Optional<LogbookWriter> writer,
             Logbook book,
-            KnownTrials knownTrials,
+            Function<EntryKind, KnownTrials> knownOf,
             LogRules rules,
             TrialImport.Clash clash,
-            String label) {
+            String label,
+            Optional<NamesToCodes> names) {
         this.writer = writer;
-        this.knownTrials = knownTrials;
-        this.knownVisits = KnownVisits.of(book);
+        this.knownOf = knownOf;
         this.book = book;
+        this.knownVisits = KnownVisits.of(book);
         this.rules = rules;
         this.clash = clash;
-        this.label = label;
+        this.label = names.map(one -> one.coded(label)).orElse(label);
+        this.names = names;
         this.nextEntry = book.entries().stream().mapToInt(Entry::number).max().orElse(0) + 1;
     }
 
     /** One log of trials. */
     public ImportedFile trials(TextSource text) {
-        TrialLog log = TrialLog.open(text, rules);
-        Optional<EntryDraft> draft = writer.map(one ->
-                one.draft(EntryKind.TRIALS, TrialCells.HEADINGS, log.layout().headings()));
+        return trials(EntryKind.TRIALS, text);
+    }
+
+    /** One log of trials as another observer saw them, for agreement only. */
+    public ImportedFile secondObserver(TextSource text) {
+        return trials(EntryKind.SECOND_OBSERVER, text);
+    }
+
+    private ImportedFile trials(EntryKind asked, TextSource written) {
+        TextSource original = coded(written);
+        MendedFile file = MendedFile.of(original, Mends.of(book, closed));
+        if (file.rows() == 0) {
+            return nothingLeft(asked, original, file.mends());
+        }
+        EntryKind kind = file.kind().orElse(asked);
+        String sourceHash = hash(original);
+        refuseOtherKind(original, kind, sourceHash);
+        TrialLog log = TrialLog.open(file.text(), rules);
+        Optional<Nameless> nameless = nameless(log.layout().column(TrialColumn.STUDENT) - 1);
+        ofSource(file.mends(), original, sourceHash, log.layout().headings().size(), nameless);
+        Optional<EntryDraft> draft = writer.map(
+                one -> one.draft(kind, TrialCells.HEADINGS, log.layout().headings()));
         try {
-            TrialImport.Outcome outcome =
-                    new TrialImport(log, knownTrials, clash, nextEntry, Destinations.of(draft)).run();
-            NewEntry facts = new NewEntry(
-                    label(text), hash(text), outcome.rows(), outcome.known(), outcome.blank(), outcome.superseded());
-            List<String> notes = notes(text, log, outcome);
-            Optional<Integer> entry = commit(draft, facts, outcome.taken(), outcome.setAside(), notes);
-            return new ImportedFile(
-                    text.bytes().name(),
-                    EntryKind.TRIALS.word(),
-                    outcome.rows(),
-                    outcome.taken(),
-                    outcome.known(),
-                    outcome.setAside(),
-                    outcome.blank(),
-                    LineRange.lines(outcome.superseded()),
-                    entry,
+            TrialImport.Outcome outcome = new TrialImport(
+                            log, known(kind), clash, nextEntry, Destinations.of(draft, nameless), file.mends())
+                    .run();
+            Tally tally =
+                    new Tally(outcome.rows(), outcome.taken(), outcome.known(), outcome.setAside(), outcome.blank());
+            return imported(
+                    kind,
+                    original,
+                    file.mends(),
+                    tally,
+                    outcome.superseded(),
+                    draft,
+                    sourceHash,
                     outcome.problems(),
-                    notes);
+                    notes(original, log, outcome));
         } finally {
             draft.ifPresent(EntryDraft::discard);
         }
     }
 
     /** One attendance log. */
-    public ImportedFile visits(TextSource text) {
-        String name = text.bytes().name();
+    public ImportedFile visits(TextSource written) {
+        TextSource original = coded(written);
+        String name = original.bytes().name();
+        MendedFile file = MendedFile.of(original, Mends.of(book, closed));
+        if (file.rows() == 0) {
+            return nothingLeft(EntryKind.VISITS, original, file.mends());
+        }
+        TextSource text = file.text();
         ProblemTally problems = new ProblemTally();
-        Optional<EntryDraft> draft =
-                writer.map(one -> one.draft(EntryKind.VISITS, EntryKind.VISIT_COLUMNS, visitHeadings(text)));
+        List<String> headings = visitHeadings(text);
+        Optional<Nameless> nameless =
+                nameless(headings.stream().map(KeptTable::fold).toList().indexOf("student"));
+        ofSource(file.mends(), original, hash(original), headings.size(), nameless);
+        Optional<EntryDraft> draft = writer.map(one -> one.draft(EntryKind.VISITS, EntryKind.VISIT_COLUMNS, headings));
         try (Reader reader = text.open()) {
             VisitImport visits = new VisitImport(
-                    name, text.bytes().shortName(), rules, knownVisits, Destinations.of(draft), problems);
-            VisitLog.Count count = VisitLog.read(reader, name, visits);
-            NewEntry facts =
-                    new NewEntry(label(text), hash(text), count.rows(), visits.known(), count.blank(), List.of());
-            List<String> notes = noted(text);
-            Optional<Integer> entry = commit(draft, facts, visits.taken(), visits.setAside(), notes);
-            visits.remember();
-            return new ImportedFile(
                     name,
-                    EntryKind.VISITS.word(),
-                    count.rows(),
-                    visits.taken(),
-                    visits.known(),
-                    visits.setAside(),
-                    count.blank(),
-                    0,
-                    entry,
+                    original.bytes().shortName(),
+                    rules,
+                    knownVisits,
+                    Destinations.of(draft, nameless),
                     problems,
-                    notes);
+                    file.mends());
+            VisitLog.Count count = VisitLog.read(reader, name, visits);
+            Tally tally = new Tally(count.rows(), visits.taken(), visits.known(), visits.setAside(), count.blank());
+            ImportedFile done = imported(
+                    EntryKind.VISITS,
+                    original,
+                    file.mends(),
+                    tally,
+                    List.of(),
+                    draft,
+                    hash(original),
+                    problems,
+                    noted(original));
+            visits.remember();
+            return done;
         } catch (IOException failed) {
             throw unreadable(name, failed);
         } finally {
@@ -118,33 +157,127 @@ public final class ImportRun {
         }
     }
 
-    /** Refuses a log that cannot be used, so that of several files none is taken. */
-    public void check(EntryKind kind, TextSource text) {
-        if (kind == EntryKind.TRIALS) {
-            TrialLog.open(text, rules);
-            return;
+    /** What was counted in a log as it was read. */
+    private record Tally(long rows, long taken, long known, long setAside, long blank) {}
+
+    /** Commits, and tells what became of the file. Rows of a set-aside file that stay open are not set aside anew. */
+    private ImportedFile imported(
+            EntryKind kind,
+            TextSource text,
+            Mends mends,
+            Tally tally,
+            List<LineRange> superseded,
+            Optional<EntryDraft> draft,
+            String sourceHash,
+            ProblemTally problems,
+            List<String> notes) {
+        long blank = mends.blank(tally.blank());
+        long rows = tally.rows() - tally.blank() + blank + mends.skipped();
+        long known = tally.known() + mends.skipped();
+        NewEntry facts = new NewEntry(
+                label(text), sourceHash, rows, known + mends.stillOpen(), blank, superseded, mends.closed());
+        List<String> all = new ArrayList<>(notes);
+        all.addAll(mends.notes());
+        Optional<Integer> entry = commit(draft, facts, tally, mends, all);
+        closed.addAll(mends.closed());
+        return new ImportedFile(
+                text.bytes().name(),
+                kind.word(),
+                rows,
+                tally.taken(),
+                known,
+                tally.setAside(),
+                blank,
+                LineRange.lines(superseded),
+                entry,
+                problems,
+                all);
+    }
+
+    /** A set-aside file all of whose rows were closed before. */
+    private static ImportedFile nothingLeft(EntryKind kind, TextSource text, Mends mends) {
+        long blank = mends.blank(0);
+        return new ImportedFile(
+                text.bytes().name(),
+                kind.word(),
+                mends.skipped() + blank,
+                0,
+                mends.skipped(),
+                0,
+                blank,
+                0,
+                Optional.empty(),
+                new ProblemTally(),
+                mends.notes());
+    }
+
+    /** Rows of the same file that were set aside before are the same rows. */
+    private static void ofSource(
+            Mends mends, TextSource text, String sourceHash, int width, Optional<Nameless> nameless) {
+        if (!mends.mendedFile()) {
+            mends.ofSource(
+                    sourceHash,
+                    text.bytes().shortName(),
+                    width,
+                    row -> nameless.map(without -> without.row(row, width)).orElse(row));
         }
-        try (Reader reader = text.open()) {
-            VisitLog.read(reader, text.bytes().name(), VisitLog.Taker.NOBODY);
+    }
+
+    private TextSource coded(TextSource text) {
+        return names.map(one -> one.coded(text)).orElse(text);
+    }
+
+    private Optional<Nameless> nameless(int column) {
+        return names.flatMap(any -> rules.roster()).map(codes -> new Nameless(codes, column));
+    }
+
+    private KnownTrials known(EntryKind kind) {
+        return knownTrials.computeIfAbsent(kind, knownOf);
+    }
+
+    /** What one observer saw would count twice if it were also brought in as another's. */
+    private void refuseOtherKind(TextSource text, EntryKind kind, String sourceHash) {
+        book.liveEntry(sourceHash).filter(entry -> entry.kind() != kind).ifPresent(entry -> {
+            throw new InputRefused(text.bytes().name() + ": this file is entry " + entry.text() + " already, of "
+                    + entry.kind().word() + "; take it back first (--undo " + entry.text()
+                    + ") if it was brought in as the wrong kind");
+        });
+    }
+
+    /** Refuses a log that cannot be used, so that of several files none is taken. */
+    public void check(EntryKind kind, TextSource written) {
+        MendedFile file = MendedFile.of(coded(written), Mends.of(book, Set.of()));
+        if (file.rows() > 0 && kind == EntryKind.TRIALS) {
+            TrialLog.open(file.text(), rules);
+        } else if (file.rows() > 0) {
+            look(file.text());
+        }
+    }
+
+    private static void look(TextSource visits) {
+        String name = visits.bytes().name();
+        try (Reader reader = visits.open()) {
+            VisitLog.read(reader, name, VisitLog.Taker.NOBODY);
         } catch (IOException failed) {
-            throw unreadable(text.bytes().name(), failed);
+            throw unreadable(name, failed);
         }
     }
 
     /**
-     * A file without a row, taken or set aside, makes no entry. Nor does one that was brought in before and of which nothing
-     * more can be taken: its rows lie aside already, and must not lie there twice. Also a dry run counts the entries that it
+     * A file without a row, taken or set aside, makes no entry, unless it closes rows. Nor does one that was brought in
+     * before and of which nothing more can be taken: its rows lie aside already. Also a dry run counts the entries that it
      * would make.
      */
     private Optional<Integer> commit(
-            Optional<EntryDraft> draft, NewEntry facts, long taken, long setAside, List<String> notes) {
+            Optional<EntryDraft> draft, NewEntry facts, Tally tally, Mends mends, List<String> notes) {
         boolean again = !sources.add(facts.sourceHash())
                 || book.liveEntry(facts.sourceHash()).isPresent();
-        if (taken == 0 && setAside > 0 && again) {
+        boolean nothingMore = tally.taken() == 0 && facts.mended().isEmpty();
+        if (again && nothingMore && tally.setAside() > 0 && !mends.mendedFile()) {
             notes.add("this file was brought in before; its rows that are set aside lie in the logbook already");
             return Optional.empty();
         }
-        if (taken + setAside == 0) {
+        if (nothingMore && tally.setAside() <= mends.stillOpen()) {
             return Optional.empty();
         }
         nextEntry++;
@@ -170,11 +303,14 @@ public final class ImportRun {
         return notes;
     }
 
-    private static List<String> noted(TextSource text) {
+    private List<String> noted(TextSource text) {
         List<String> notes = new ArrayList<>();
         if (!text.note().isEmpty()) {
             notes.add(text.note());
         }
+        names.ifPresent(
+                any -> notes.add("names were turned into codes, in notes as well; a name that names.csv does not"
+                        + " hold is told by its place only, and a note may still hold one"));
         return notes;
     }
 

@@ -156,6 +156,11 @@ public final class Logbook {
         return new EntryReader(folder, journal, EntryKind.TRIALS);
     }
 
+    /** The second observer's trials that stand: for agreement only, never counted. */
+    public EntryReader secondObserver() {
+        return new EntryReader(folder, journal, EntryKind.SECOND_OBSERVER);
+    }
+
     /** The visits that stand. */
     public EntryReader visits() {
         return new EntryReader(folder, journal, EntryKind.VISITS);
@@ -166,6 +171,16 @@ public final class Logbook {
         return journal.entries();
     }
 
+    /** The entries that were not taken back. */
+    List<Entry> liveEntries() {
+        return journal.live();
+    }
+
+    /** An entry by its number. */
+    public Optional<Entry> entry(int number) {
+        return journal.entry(number);
+    }
+
     /** The entry that was made of a source with this hash and not taken back, if any. */
     Optional<Entry> liveEntry(String sourceHash) {
         return journal.live().stream()
@@ -173,13 +188,34 @@ public final class Logbook {
                 .findFirst();
     }
 
-    /** Set-aside rows of live entries that nobody dismissed, in journal order. */
+    /** Whether an import was taken back. */
+    boolean isTakenBack(int entry) {
+        return journal.isUndone(entry);
+    }
+
+    /** Whether a set-aside row was mended or dismissed. */
+    boolean isClosed(LineRange row) {
+        return journal.isDismissed(row.entry(), row.first())
+                || journal.mendedBy(row.entry(), row.first()).isPresent();
+    }
+
+    /** The rows that an entry set aside, closed ones too. */
+    List<SetAsideRecord> setAside(int entry) {
+        return journal.entry(entry)
+                .filter(one -> one.counts().setAside() > 0)
+                .map(this::setAside)
+                .orElse(List.of());
+    }
+
+    /** Set-aside rows of live entries that nobody mended or dismissed, in journal order. */
     public List<SetAsideRecord> openSetAside() {
         List<SetAsideRecord> open = new ArrayList<>();
+        LineSet mended = journal.mended();
         for (Entry entry : journal.live()) {
             if (entry.counts().setAside() > 0) {
                 setAside(entry).stream()
-                        .filter(one -> !journal.isDismissed(one.entry(), one.number()))
+                        .filter(one -> !journal.isDismissed(one.entry(), one.number())
+                                && !mended.holds(one.entry(), one.number()))
                         .forEach(open::add);
             }
         }

@@ -2,6 +2,7 @@ package stridetally.logbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stridetally.ingest.KnownTrials;
 import stridetally.ingest.TrialCells;
 import stridetally.ingest.TrialColumn;
@@ -60,12 +61,15 @@ public final class TrialImport {
         }
     }
 
+    private static final int AT = TrialCells.HEADINGS.indexOf("at");
+
     private final TrialLog log;
     private final KnownTrials knownTrials;
     private final Clash clash;
     private final Destination destination;
     private final int entry;
     private final EntryLines lines = new EntryLines();
+    private final Mends mends;
     private final TrialOrdinals ordinals = new TrialOrdinals();
     private final ProblemTally problems = new ProblemTally();
     private final List<LineRange> superseded = new ArrayList<>();
@@ -80,6 +84,11 @@ public final class TrialImport {
      * @param entry the number that the entry of this log will have
      */
     public TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination) {
+        this(log, knownTrials, clash, entry, destination, Mends.none());
+    }
+
+    TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination, Mends mends) {
+        this.mends = mends;
         this.log = log;
         this.entry = entry;
         this.knownTrials = knownTrials;
@@ -92,13 +101,26 @@ public final class TrialImport {
         TrialLog.Count count = log.read(new TrialLog.Taker() {
             @Override
             public void taken(Trial trial, Row row, List<RowProblem> notes) {
-                notes.forEach(problems::add);
-                place(ordinals.numbered(trial), trial.number() > 0, row);
+                if (mends.isClosed(row)) {
+                    known++;
+                    return;
+                }
+                notes.forEach(note -> problems.add(mends.inFile(note)));
+                Optional<SetAsideRecord> mended = mends.of(row);
+                if (trial.number() > 0 || mended.isEmpty()) {
+                    place(ordinals.numbered(trial), trial.number() > 0, row);
+                } else {
+                    placeUnnumbered(trial, mended.get(), row);
+                }
             }
 
             @Override
             public void setAside(Row row, List<RowProblem> reasons) {
-                aside(row, reasons);
+                if (mends.isClosed(row)) {
+                    known++;
+                } else {
+                    aside(row, reasons);
+                }
             }
         });
         return new Outcome(
@@ -112,25 +134,49 @@ public final class TrialImport {
                 problems);
     }
 
+    /**
+     * A mended row without a number comes after the tries of its session: its place among them is no longer known. One
+     * that was in conflict must say its number, or it could be taken as a try that never was.
+     */
+    private void placeUnnumbered(Trial trial, SetAsideRecord mended, Row row) {
+        if (isDuplicate(mended) || hasCode(mended, ProblemCode.CONFLICT)) {
+            aside(
+                    row,
+                    List.of(new RowProblem(
+                            ProblemCode.CONFLICT,
+                            At.row(log.name(), row.line()),
+                            "",
+                            "the number of the try",
+                            "write it in the trial column, or dismiss " + mended.id())));
+            return;
+        }
+        int number = 1;
+        while (knownTrials.originOf(trial.withNumber(number)) != 0) {
+            number++;
+        }
+        place(trial.withNumber(number), false, row);
+    }
+
     private void place(Trial trial, boolean numberWritten, Row row) {
         long here = TrialFeed.origin(entry, lines.next());
         KnownTrials.Standing standing = knownTrials.add(trial, here);
         if (standing == KnownTrials.Standing.NEW) {
-            take(trial, row);
+            take(trial, row, "");
             return;
         }
         long before = knownTrials.originOf(trial);
         boolean inThisFile = TrialFeed.entry(before) == entry;
         if (standing == KnownTrials.Standing.SAME) {
-            if (inThisFile) {
+            if (inThisFile || mends.of(row).map(TrialImport::isDuplicate).orElse(false)) {
                 aside(row, List.of(duplicate(row, before)));
             } else {
                 known++;
             }
         } else if (clash == Clash.REPLACE && !inThisFile) {
-            superseded.add(LineRange.line(TrialFeed.entry(before), TrialFeed.line(before)));
+            LineRange replaced = LineRange.line(TrialFeed.entry(before), TrialFeed.line(before));
+            superseded.add(replaced);
             knownTrials.replace(trial, here);
-            take(trial, row);
+            take(trial, row, ", replaces " + replaced.text());
         } else {
             aside(row, List.of(conflict(row, before, numberWritten)));
         }
@@ -163,22 +209,36 @@ public final class TrialImport {
                 : "entry " + LogbookFolder.four(TrialFeed.entry(origin)) + ", line " + TrialFeed.line(origin);
     }
 
-    private void take(Trial trial, Row row) {
+    private static boolean isDuplicate(SetAsideRecord record) {
+        return hasCode(record, ProblemCode.DUPLICATE);
+    }
+
+    private static boolean hasCode(SetAsideRecord record, ProblemCode code) {
+        return List.of(record.row().codes().split(" ", -1)).contains(code.name());
+    }
+
+    /** The place of a row also says what it stands for: that is how a reader of the entry sees it. */
+    private void take(Trial trial, Row row, String replaces) {
         Measure measure = log.rules()
                 .catalogue()
                 .find(trial.key().measure())
                 .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
         List<String> cells = TrialCells.of(trial, measure);
+        String mended = mends.of(row).map(one -> ", mends " + one.id()).orElse("");
+        cells.set(AT, cells.get(AT) + mended + replaces);
         destination.row(cells);
         lines.add(row.line(), cells);
         taken++;
     }
 
     private void aside(Row row, List<RowProblem> reasons) {
-        reasons.forEach(problems::add);
+        reasons.forEach(reason -> problems.add(mends.inFile(reason)));
+        setAside++;
+        if (mends.staysOpen(row)) {
+            return;
+        }
         String at = At.row(log.shortName(), row.line()).text();
         destination.setAside(SetAsideRow.of(readStudent(row), at, reasons, row.cells()));
-        setAside++;
     }
 
     /** The code, only when it is one of the roster: the cell may hold a name. */

@@ -61,7 +61,10 @@ public final class ImportCommand implements Callable<Integer> {
         checkUsage();
         Mending mending = new Mending(console, logbook, asOf.journalTime(console.clock()));
         if (mend.status()) {
-            return mending.status(asOf.day(console.clock()), output);
+            return mending.status(asOf.day(console.clock()), mend.quietDays(), output);
+        }
+        if (mend.checkGoals()) {
+            return mending.checkGoals(asOf.day(console.clock()), output);
         }
         if (mend.undo().isPresent()) {
             return mending.undo(mend.undo().getAsInt(), mend.why());
@@ -75,7 +78,7 @@ public final class ImportCommand implements Callable<Integer> {
     private void checkUsage() {
         boolean filesOrNew = !files.isEmpty() || how.begin();
         if (mend.asked() > 1 || (mend.asked() == 1) == filesOrNew) {
-            refuse("name files to import, or one of --status, --undo, --dismiss without files");
+            refuse("name files to import, or one of --status, --check-goals, --undo, --dismiss without files");
         }
         if ((mend.undo().isPresent() || mend.dismiss().isPresent())
                 && mend.why().isBlank()) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
 import stridetally.cli.files.FileSource;
@@ -14,10 +15,13 @@ import stridetally.cli.options.ImportKind;
 import stridetally.cli.options.ImportOptions;
 import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.WritingOptions;
+import stridetally.cli.output.GoalCheckTable;
 import stridetally.cli.output.ImportTable;
 import stridetally.ingest.KnownTrials;
 import stridetally.ingest.LogRules;
+import stridetally.ingest.NamesToCodes;
 import stridetally.ingest.TextSource;
+import stridetally.logbook.EntryKind;
 import stridetally.logbook.ImportRun;
 import stridetally.logbook.ImportedFile;
 import stridetally.logbook.KeptKind;
@@ -28,6 +32,7 @@ import stridetally.logbook.TableGuess;
 import stridetally.logbook.TrialImport;
 import stridetally.model.Level;
 import stridetally.problem.InputRefused;
+import stridetally.report.GoalCheck;
 
 /** Files into a logbook: the steps of {@code import FILE...}. */
 final class Importing {
@@ -58,7 +63,7 @@ final class Importing {
         }
         List<ImportedFile> done = how.dryRun() ? read(sources, kinds, before, Optional.empty()) : write(sources, kinds);
         done.forEach(this::tell);
-        output.write(console, ImportTable.content(done, output.format(Format.MARKDOWN)));
+        write(kinds, done, output);
         return done.stream().anyMatch(file -> file.setAside() > 0) ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
@@ -73,8 +78,8 @@ final class Importing {
 
     /** Of several files none is taken when one cannot be used, and no new logbook is left behind. */
     private void check(List<TextSource> sources, List<ImportKind> kinds, Logbook book) {
-        KeptRun tables = new KeptRun(Optional.empty(), book);
-        ImportRun logs = logs(OpenLogbook.of(book), new KnownTrials(), Optional.empty());
+        KeptRun tables = new KeptRun(Optional.empty(), book, names(book));
+        ImportRun logs = logs(OpenLogbook.of(book), kind -> new KnownTrials(), Optional.empty());
         for (int file = 0; file < sources.size(); file++) {
             TextSource source = sources.get(file);
             Optional<KeptKind> table = kinds.get(file).kept();
@@ -87,7 +92,7 @@ final class Importing {
     private List<ImportedFile> read(
             List<TextSource> sources, List<ImportKind> kinds, Logbook book, Optional<LogbookWriter> writer) {
         List<ImportedFile> done = new ArrayList<>();
-        KeptRun tables = new KeptRun(writer, book);
+        KeptRun tables = new KeptRun(writer, book, names(book));
         for (int file = 0; file < sources.size(); file++) {
             Optional<KeptKind> table = kinds.get(file).kept();
             if (table.isPresent()) {
@@ -99,10 +104,13 @@ final class Importing {
             KeptRun.across(open.problems()).forEach(problem -> console.warn(problem.sentence()));
         }
         if (done.size() < sources.size()) {
-            ImportRun logs = logs(open, open.knownTrials(), writer);
+            ImportRun logs = logs(open, open::knownTrials, writer);
             for (int file = 0; file < sources.size(); file++) {
                 if (kinds.get(file) == ImportKind.TRIALS) {
-                    done.add(logs.trials(sources.get(file)));
+                    done.add(
+                            how.secondObserver()
+                                    ? logs.secondObserver(sources.get(file))
+                                    : logs.trials(sources.get(file)));
                 } else if (kinds.get(file) == ImportKind.VISITS) {
                     done.add(logs.visits(sources.get(file)));
                 }
@@ -111,23 +119,46 @@ final class Importing {
         return done;
     }
 
-    private ImportRun logs(OpenLogbook open, KnownTrials known, Optional<LogbookWriter> writer) {
+    private Optional<NamesToCodes> names(Logbook book) {
+        return how.names() ? Optional.of(new NamesToCodes(book.names())) : Optional.empty();
+    }
+
+    private ImportRun logs(OpenLogbook open, Function<EntryKind, KnownTrials> known, Optional<LogbookWriter> writer) {
+        Optional<NamesToCodes> names = names(open.book());
         LogRules rules = new LogRules(
                 open.caseload().settings(),
                 open.catalogue(),
-                open.roster(),
+                names.isPresent() ? Optional.of(open.codes(names.get())) : open.roster(),
                 asOf.day(console.clock()),
                 writing.order(),
                 writing.decimals(),
                 how.blankHelp().map(word -> help(word, open)),
                 open.caseload().settings().id());
         TrialImport.Clash clash = how.replace() ? TrialImport.Clash.REPLACE : TrialImport.Clash.SET_ASIDE;
-        return new ImportRun(writer, open.book(), known, rules, clash, how.label());
+        return new ImportRun(writer, open.book(), known, rules, clash, how.label(), names);
     }
 
     private ImportKind kind(TextSource source) {
         return how.kind()
                 .orElseGet(() -> ImportKind.valueOf(TableGuess.of(source).toUpperCase(java.util.Locale.ROOT)));
+    }
+
+    /** Goals by themselves are answered with how they are written; beside logs that is a sentence. */
+    private void write(List<ImportKind> kinds, List<ImportedFile> done, OutputOptions output) {
+        Format format = output.format(Format.MARKDOWN);
+        if (!kinds.contains(ImportKind.GOALS) || how.dryRun()) {
+            output.write(console, ImportTable.content(done, format));
+            return;
+        }
+        List<GoalCheck> checks = GoalCheckTable.of(folder, asOf.day(console.clock()));
+        console.note(GoalCheckTable.sentence(checks));
+        if (kinds.stream().allMatch(kind -> kind == ImportKind.GOALS)) {
+            done.forEach(file -> console.note(ImportTable.sentence(file)));
+            output.write(console, GoalCheckTable.content(checks, format));
+        } else {
+            console.note("each part of each goal: import --check-goals --logbook " + folder);
+            output.write(console, ImportTable.content(done, format));
+        }
     }
 
     private void tell(ImportedFile file) {

@@ -22,6 +22,15 @@ public final class ImportOptions {
             description = "What this form means by a blank help cell, such as independent (default: not recorded).")
     private @Nullable String blankHelp;
 
+    @Option(names = "--names", description = "Turn the names of names.csv into codes before anything is written.")
+    private boolean names;
+
+    @Option(
+            names = "--second-observer",
+            description =
+                    "The trials are what another observer saw of the same tries: kept for agreement, never counted.")
+    private boolean secondObserver;
+
     @Option(names = "--new", description = "Begin the logbook: DIR must be new or empty.")
     private boolean begin;
 
@@ -49,6 +58,16 @@ public final class ImportOptions {
     /** What a blank help cell means, when said. */
     public Optional<String> blankHelp() {
         return Optional.ofNullable(blankHelp);
+    }
+
+    /** Turn names into codes. */
+    public boolean names() {
+        return names;
+    }
+
+    /** Kept for agreement only. */
+    public boolean secondObserver() {
+        return secondObserver;
     }
 
     /** Begin a logbook. */

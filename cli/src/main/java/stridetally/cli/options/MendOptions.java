@@ -30,9 +30,23 @@ public final class MendOptions {
     @Option(names = "--status", description = "Tell how the logbook stands: entries, open rows, gaps.")
     private boolean status;
 
-    /** How many of the three things to do were asked for. */
+    @Option(
+            names = "--check-goals",
+            description = "Tell for every goal which of its parts are missing, doubtful or fine.")
+    private boolean checkGoals;
+
+    /** Our choice of a default: four weeks. */
+    @Option(
+            names = "--quiet-days",
+            paramLabel = "N",
+            defaultValue = "28",
+            converter = DaysWord.class,
+            description = "With --status: name students without a try for N days (default: ${DEFAULT-VALUE}).")
+    private int quietDays;
+
+    /** How many of the things to do were asked for. */
     public int asked() {
-        return (undo == null ? 0 : 1) + (dismiss == null ? 0 : 1) + (status ? 1 : 0);
+        return (undo == null ? 0 : 1) + (dismiss == null ? 0 : 1) + (status ? 1 : 0) + (checkGoals ? 1 : 0);
     }
 
     /** The entry to take back. */
@@ -50,6 +64,16 @@ public final class MendOptions {
         return why;
     }
 
+    /** Tell how the goals are written. */
+    public boolean checkGoals() {
+        return checkGoals;
+    }
+
+    /** Days without a try after which a student is named. */
+    public int quietDays() {
+        return quietDays;
+    }
+
     /** Tell how the logbook stands. */
     public boolean status() {
         return status;
@@ -61,6 +85,17 @@ public final class MendOptions {
         public Integer convert(String text) {
             if (!text.matches("[0-9]{1,9}")) {
                 throw new TypeConversionException("'" + text + "' is no entry; write its number, such as 0007");
+            }
+            return Integer.valueOf(text);
+        }
+    }
+
+    /** Reads a number of days. */
+    static final class DaysWord implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            if (!text.matches("[1-9][0-9]{0,4}")) {
+                throw new TypeConversionException("'" + text + "' is no number of days from 1");
             }
             return Integer.valueOf(text);
         }
