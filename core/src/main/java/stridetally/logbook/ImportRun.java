@@ -8,6 +8,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stridetally.ingest.ColumnSamples;
+import stridetally.ingest.FirstRows;
+import stridetally.ingest.FormMapping;
 import stridetally.ingest.KnownTrials;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.TextSource;
@@ -30,6 +33,7 @@ public final class ImportRun {
     private final LogRules rules;
     private final TrialImport.Clash clash;
     private final String label;
+    private final Forms forms;
     private int nextEntry;
 
     /**
@@ -37,6 +41,7 @@ public final class ImportRun {
      *
      * @param writer empty for a dry run
      * @param book as it stood when the writer took the lock
+     * @param forms how logs of trials are laid out, where somebody said it
      */
     public ImportRun(
             Optional<LogbookWriter> writer,
@@ -44,7 +49,8 @@ public final class ImportRun {
             KnownTrials knownTrials,
             LogRules rules,
             TrialImport.Clash clash,
-            String label) {
+            String label,
+            Forms forms) {
         this.writer = writer;
         this.knownTrials = knownTrials;
         this.knownVisits = KnownVisits.of(book);
@@ -52,23 +58,31 @@ public final class ImportRun {
         this.rules = rules;
         this.clash = clash;
         this.label = label;
+        this.forms = forms;
         this.nextEntry = book.entries().stream().mapToInt(Entry::number).max().orElse(0) + 1;
     }
 
     /** One log of trials. */
     public ImportedFile trials(TextSource text) {
-        TrialLog log = TrialLog.open(text, rules);
+        FormMapping mapping = forms.of(FirstRows.of(text), rules.catalogue());
+        TrialLog log = TrialLog.open(text, rules, mapping);
         Optional<EntryDraft> draft = writer.map(one ->
-                one.draft(EntryKind.TRIALS, TrialCells.HEADINGS, log.layout().headings()));
+                one.draft(EntryKind.TRIALS, TrialCells.HEADINGS, log.form().headings()));
         try {
+            ColumnSamples samples = new ColumnSamples();
             TrialImport.Outcome outcome =
-                    new TrialImport(log, knownTrials, clash, nextEntry, Destinations.of(draft)).run();
+                    new TrialImport(log, knownTrials, clash, nextEntry, Destinations.of(draft), samples).run();
             NewEntry facts = new NewEntry(
                     label(text), hash(text), outcome.rows(), outcome.known(), outcome.blank(), outcome.superseded());
+            UsedForm used = UsedForm.of(log, mapping, samples);
             List<String> notes = notes(text, log, outcome);
+            if (!mapping.name().isEmpty()) {
+                notes.add(0, "read as " + mapping.name() + " says");
+            }
             Optional<Integer> entry = commit(draft, facts, outcome.taken(), outcome.setAside(), notes);
+            saveForm(used).ifPresent(notes::add);
             return new ImportedFile(
-                    text.bytes().name(),
+                    shown(text),
                     EntryKind.TRIALS.word(),
                     outcome.rows(),
                     outcome.taken(),
@@ -78,10 +92,28 @@ public final class ImportRun {
                     LineRange.lines(outcome.superseded()),
                     entry,
                     outcome.problems(),
-                    notes);
+                    notes,
+                    Optional.of(used));
         } finally {
             draft.ifPresent(EntryDraft::discard);
         }
+    }
+
+    /** A mapping given for this run is kept in the logbook, where the next file with these headings finds it. */
+    private Optional<String> saveForm(UsedForm used) {
+        if (writer.isEmpty() || forms.given().isEmpty()) {
+            return Optional.empty();
+        }
+        FormMapping kept = forms.given().get().of(used.mapping().headings());
+        return writer.get()
+                .saveForm(kept)
+                .map(file -> "the mapping is kept as " + file + " and used for the next file with these headings");
+    }
+
+    /** A sheet without the sign that joins it with a cell. */
+    private static String shown(TextSource text) {
+        String name = text.bytes().name();
+        return name.endsWith("]!") ? name.substring(0, name.length() - 1) : name;
     }
 
     /** One attendance log. */
@@ -110,7 +142,8 @@ public final class ImportRun {
                     0,
                     entry,
                     problems,
-                    notes);
+                    notes,
+                    Optional.empty());
         } catch (IOException failed) {
             throw unreadable(name, failed);
         } finally {
@@ -121,7 +154,7 @@ public final class ImportRun {
     /** Refuses a log that cannot be used, so that of several files none is taken. */
     public void check(EntryKind kind, TextSource text) {
         if (kind == EntryKind.TRIALS) {
-            TrialLog.open(text, rules);
+            TrialLog.open(text, rules, forms.of(FirstRows.of(text), rules.catalogue()));
         } else {
             visitHeadings(text);
         }
@@ -149,8 +182,11 @@ public final class ImportRun {
 
     private List<String> notes(TextSource text, TrialLog log, TrialImport.Outcome outcome) {
         List<String> notes = noted(text);
-        if (!log.layout().unknown().isEmpty()) {
-            notes.add("columns not read: " + String.join(", ", log.layout().unknown()));
+        notes.addAll(log.form().notes());
+        notes.addAll(outcome.notes());
+        List<String> unknown = log.form().first().unknown();
+        if (!unknown.isEmpty()) {
+            notes.add("columns not read: " + String.join(", ", unknown));
         }
         if (outcome.numbered() > 0) {
             notes.add(
@@ -175,7 +211,8 @@ public final class ImportRun {
     }
 
     private String label(TextSource text) {
-        return label.isEmpty() ? text.bytes().shortName() : label;
+        String name = text.bytes().shortName();
+        return !label.isEmpty() ? label : name.endsWith("]!") ? name.substring(0, name.length() - 1) : name;
     }
 
     private static List<String> visitHeadings(TextSource text) {

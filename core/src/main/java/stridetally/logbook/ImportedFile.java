@@ -8,9 +8,11 @@ import stridetally.problem.ProblemTally;
  * What became of one imported file. Always: rows = taken + known + set aside + blank.
  *
  * @param kind what the rows are
+ * @param rows rows; tries, where they stand side by side
  * @param superseded rows of earlier entries in whose place new ones stand
  * @param entry the entry that was made; empty when nothing new was in the file, in a dry run, and for hand-kept tables
  * @param notes sentences for the person
+ * @param form how a log of trials was laid out
  */
 public record ImportedFile(
         String name,
@@ -23,7 +25,8 @@ public record ImportedFile(
         long superseded,
         Optional<Integer> entry,
         ProblemTally problems,
-        List<String> notes) {
+        List<String> notes,
+        Optional<UsedForm> form) {
 
     public ImportedFile {
         notes = List.copyOf(notes);

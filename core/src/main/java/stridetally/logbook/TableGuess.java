@@ -6,8 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stridetally.ingest.FirstRows;
+import stridetally.ingest.FormFinder;
+import stridetally.ingest.FormMapping;
+import stridetally.ingest.LogRules;
 import stridetally.ingest.TextSource;
 import stridetally.ingest.TrialLayout;
+import stridetally.model.StudentCode;
 import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.table.Row;
@@ -17,8 +22,36 @@ import stridetally.table.TableReader;
 public final class TableGuess {
     private TableGuess() {}
 
-    /** The word of {@code --kind}. Refuses headings that fit no kind, with what a log of trials would need. */
-    public static String of(TextSource text) {
+    /**
+     * The word of {@code --kind}; empty when the headings fit no kind.
+     *
+     * @param rules by which a log of trials would be read
+     * @param forms mappings that say how one is laid out
+     */
+    public static Optional<String> of(TextSource text, LogRules rules, Forms forms) {
+        String name = text.bytes().name();
+        List<Row> firstRows = FirstRows.of(text);
+        FormMapping mapping = forms.of(firstRows, rules.catalogue());
+        Optional<String> first = mapping.name().isEmpty() ? firstRow(text) : Optional.empty();
+        // A sheet may be named after a student whose table comes in beside it, so its name counts as known here.
+        Optional<Set<StudentCode>> roster = text.sheet().map(sheet -> Set.of(new StudentCode(sheet.strip())));
+        FormFinder finder = new FormFinder(name, mapping, rules.catalogue(), roster.or(rules::roster));
+        return first.or(() -> finder.findIn(firstRows).map(form -> EntryKind.TRIALS.word()));
+    }
+
+    /** What is said of a file whose headings fit no kind: what a log of trials would need. */
+    public static String unknown(TextSource text) {
+        List<Row> firstRows = FirstRows.of(text);
+        if (firstRows.isEmpty()) {
+            return "no heading row; expected headings and rows below them";
+        }
+        return "the headings do not say what the file holds. As a log of trials: "
+                + TrialLayout.lacks(firstRows.get(0).cells())
+                + ". Add or correct the heading row, or say with --columns what each column is; if it is something"
+                + " else, say so with --kind";
+    }
+
+    private static Optional<String> firstRow(TextSource text) {
         String name = text.bytes().name();
         try (Reader reader = text.open()) {
             TableReader table = TableReader.sniffing(reader, name, TableGuess::isKnown);
@@ -27,11 +60,7 @@ public final class TableGuess {
                     .map(Row::cells)
                     .orElseThrow(
                             () -> new InputRefused(name + ": no heading row; expected headings and rows below them"));
-            return ofHeadings(headings)
-                    .orElseThrow(
-                            () -> new InputRefused(name + ":1: the headings do not say what the file holds. As a log"
-                                    + " of trials: " + TrialLayout.lacks(headings)
-                                    + ". Add or correct the heading row; if it is something else, say so with --kind"));
+            return ofHeadings(headings);
         } catch (IOException failed) {
             throw new InputRefused(name + ": could not be read; check the disk and try again", failed);
         }

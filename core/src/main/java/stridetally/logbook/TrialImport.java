@@ -2,19 +2,18 @@ package stridetally.logbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import stridetally.ingest.ColumnSamples;
 import stridetally.ingest.KnownTrials;
+import stridetally.ingest.LogRow;
 import stridetally.ingest.TrialCells;
-import stridetally.ingest.TrialColumn;
 import stridetally.ingest.TrialFeed;
 import stridetally.ingest.TrialLog;
 import stridetally.ingest.TrialOrdinals;
 import stridetally.measures.Measure;
 import stridetally.model.Trial;
-import stridetally.problem.At;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
-import stridetally.table.Row;
 
 /**
  * One log of trials on its way into a logbook: each row is taken, known already, set aside with its reason, or blank, and
@@ -43,6 +42,7 @@ public final class TrialImport {
      * What became of a log.
      *
      * @param superseded lines of earlier entries in whose place its rows stand
+     * @param notes sentences on the rows
      * @param numbered rows without a try number, which were numbered in file order
      */
     public record Outcome(
@@ -53,10 +53,12 @@ public final class TrialImport {
             long blank,
             List<LineRange> superseded,
             long numbered,
-            ProblemTally problems) {
+            ProblemTally problems,
+            List<String> notes) {
 
         public Outcome {
             superseded = List.copyOf(superseded);
+            notes = List.copyOf(notes);
         }
     }
 
@@ -69,6 +71,7 @@ public final class TrialImport {
     private final TrialOrdinals ordinals = new TrialOrdinals();
     private final ProblemTally problems = new ProblemTally();
     private final List<LineRange> superseded = new ArrayList<>();
+    private final ColumnSamples samples;
     private long taken;
     private long known;
     private long setAside;
@@ -78,26 +81,35 @@ public final class TrialImport {
      *
      * @param knownTrials every trial of the logbook; learns those of this log
      * @param entry the number that the entry of this log will have
+     * @param samples learns what became of cells
      */
-    public TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination) {
+    public TrialImport(
+            TrialLog log,
+            KnownTrials knownTrials,
+            Clash clash,
+            int entry,
+            Destination destination,
+            ColumnSamples samples) {
         this.log = log;
         this.entry = entry;
         this.knownTrials = knownTrials;
         this.clash = clash;
         this.destination = destination;
+        this.samples = samples;
     }
 
     /** Brings every row to its place. */
     public Outcome run() {
         TrialLog.Count count = log.read(new TrialLog.Taker() {
             @Override
-            public void taken(Trial trial, Row row, List<RowProblem> notes) {
+            public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
                 notes.forEach(problems::add);
+                samples.look(trial, measure(trial), row);
                 place(ordinals.numbered(trial), trial.number() > 0, row);
             }
 
             @Override
-            public void setAside(Row row, List<RowProblem> reasons) {
+            public void setAside(LogRow row, List<RowProblem> reasons) {
                 aside(row, reasons);
             }
         });
@@ -109,10 +121,11 @@ public final class TrialImport {
                 count.blank(),
                 LineRange.joined(superseded),
                 ordinals.given(),
-                problems);
+                problems,
+                count.notes());
     }
 
-    private void place(Trial trial, boolean numberWritten, Row row) {
+    private void place(Trial trial, boolean numberWritten, LogRow row) {
         long here = TrialFeed.origin(entry, lines.next());
         KnownTrials.Standing standing = knownTrials.add(trial, here);
         if (standing == KnownTrials.Standing.NEW) {
@@ -136,19 +149,19 @@ public final class TrialImport {
         }
     }
 
-    private RowProblem duplicate(Row row, long before) {
+    private RowProblem duplicate(LogRow row, long before) {
         return new RowProblem(
                 ProblemCode.DUPLICATE,
-                At.row(log.name(), row.line()),
+                row.place(),
                 where(before) + " has the same try with the same value",
                 "one row for each try",
                 "give this try its own number, or dismiss the row");
     }
 
-    private RowProblem conflict(Row row, long before, boolean numberWritten) {
+    private RowProblem conflict(LogRow row, long before, boolean numberWritten) {
         return new RowProblem(
                 ProblemCode.CONFLICT,
-                At.row(log.name(), row.line()),
+                row.place(),
                 where(before) + " has this " + (numberWritten ? "try" : "try (by its place in the session)")
                         + " with another value",
                 "one value for each try",
@@ -163,27 +176,29 @@ public final class TrialImport {
                 : "entry " + LogbookFolder.four(TrialFeed.entry(origin)) + ", line " + TrialFeed.line(origin);
     }
 
-    private void take(Trial trial, Row row) {
-        Measure measure = log.rules()
-                .catalogue()
-                .find(trial.key().measure())
-                .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
-        List<String> cells = TrialCells.of(trial, measure);
+    private void take(Trial trial, LogRow row) {
+        List<String> cells = TrialCells.of(trial, measure(trial));
         destination.row(cells);
         lines.add(row.line(), cells);
         taken++;
     }
 
-    private void aside(Row row, List<RowProblem> reasons) {
+    private Measure measure(Trial trial) {
+        return log.rules()
+                .catalogue()
+                .find(trial.key().measure())
+                .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
+    }
+
+    private void aside(LogRow row, List<RowProblem> reasons) {
         reasons.forEach(problems::add);
-        String at = At.row(log.shortName(), row.line()).text();
-        destination.setAside(SetAsideRow.of(readStudent(row), at, reasons, row.cells()));
+        destination.setAside(SetAsideRow.of(readStudent(row), row.kept().text(), reasons, row.cells()));
         setAside++;
     }
 
     /** The code, only when it is one of the roster: the cell may hold a name. */
-    private String readStudent(Row row) {
-        String written = log.layout().text(row.cells(), TrialColumn.STUDENT);
+    private String readStudent(LogRow row) {
+        String written = row.student();
         boolean known = log.rules()
                 .roster()
                 .map(codes -> codes.stream().anyMatch(code -> code.text().equals(written)))

@@ -28,7 +28,10 @@ import stridetally.cli.options.WritingOptions;
 public final class ImportCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(paramLabel = "FILE", arity = "0..*", description = "CSV or TSV files.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "0..*",
+            description = "CSV, TSV or .xlsx files, one row a try or tries side by side.")
     private List<Path> files = List.of();
 
     @Option(names = "--logbook", paramLabel = "DIR", required = true, description = "The logbook.")
