@@ -256,7 +256,8 @@ public final class FormFinder {
                 tries.add(new TrialLayout(row, rows.headings(), unit, unknown, rules, Set.of()));
             }
             tell(sideBySide, tries.size());
-            return new TrialForm(rows.lastLine(), rows.headings(), rows.lastCells(), columns, tries, sideBySide, notes);
+            return new TrialForm(
+                    rows.lastLine(), rows.headings(), rows.lastCells(), columns, tries, sideBySide, titles, notes);
         }
 
         private void tell(boolean sideBySide, int tries) {

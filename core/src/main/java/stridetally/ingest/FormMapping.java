@@ -1,6 +1,7 @@
 package stridetally.ingest;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,7 @@ public record FormMapping(
 
     public FormMapping {
         headings = List.copyOf(headings);
-        columns = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(columns));
+        columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     }
 
     /** What the mapping says of a heading. */
@@ -58,9 +59,12 @@ public record FormMapping(
                 .findFirst();
     }
 
-    /** Whether a file with these headings is of this form: the same ones in the same order, blanks at the end aside. */
+    /**
+     * Whether a file with these headings is of this form: the same ones in the same order, blanks at the end aside. Other
+     * columns may stand before and behind them, as in a file of rows that were set aside.
+     */
     public boolean isOf(List<String> others) {
-        return !headings.isEmpty() && folded(headings).equals(folded(others));
+        return !headings.isEmpty() && Collections.indexOfSubList(folded(others), folded(headings)) >= 0;
     }
 
     /** The same mapping for the headings of a file. */

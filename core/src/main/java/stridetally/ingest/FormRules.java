@@ -52,7 +52,7 @@ public record FormRules(
 
     /** What a cell says in the words we know. */
     String reads(TrialColumn column, String written) {
-        if (this == NONE) {
+        if (constants.isEmpty() && words.isEmpty() && dayCount.isEmpty() && year.isEmpty()) {
             return written;
         }
         String text = words.getOrDefault(column, Map.of()).getOrDefault(fold(written), written);
@@ -87,9 +87,9 @@ public record FormRules(
     /** The form states the usual once; a row types only departures. */
     private static String protocol(String usual, String departures) {
         StringBuilder joined = new StringBuilder(departures);
-        for (String pair : usual.split(";")) {
+        for (String pair : usual.split(";", -1)) {
             String key = fold(pair.split("=", 2)[0]);
-            boolean stated = java.util.Arrays.stream(departures.split(";"))
+            boolean stated = java.util.Arrays.stream(departures.split(";", -1))
                     .anyMatch(one -> fold(one.split("=", 2)[0]).equals(key));
             if (!stated && !pair.isBlank()) {
                 joined.append(joined.isEmpty() ? "" : ";").append(pair.strip());

@@ -1,6 +1,10 @@
 package stridetally.ingest;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * How one file of trials is laid out.
@@ -11,6 +15,7 @@ import java.util.List;
  * @param columns what each position was taken for
  * @param tries a layout for each try of a row: one for a long log
  * @param sideBySide whether a blank value cell is only a try that was not made
+ * @param said what the lines above the headings say for the whole form
  * @param notes what the person should know of how it was read
  */
 public record TrialForm(
@@ -20,6 +25,7 @@ public record TrialForm(
         List<ColumnMeaning> columns,
         List<TrialLayout> tries,
         boolean sideBySide,
+        Map<TrialColumn, String> said,
         List<String> notes) {
 
     public TrialForm {
@@ -27,6 +33,7 @@ public record TrialForm(
         headingCells = List.copyOf(headingCells);
         columns = List.copyOf(columns);
         tries = List.copyOf(tries);
+        said = Collections.unmodifiableMap(new TreeMap<>(said));
         notes = List.copyOf(notes);
     }
 
@@ -35,9 +42,35 @@ public record TrialForm(
         return tries.get(0);
     }
 
+    /**
+     * The headings under which a row of this form is kept by itself: its own, then those of what was said for the whole
+     * form above them.
+     *
+     * @return {@link #headings} and the names of {@code said}
+     */
+    public List<String> keptHeadings() {
+        List<String> kept = new ArrayList<>(headings);
+        said.keySet().forEach(column -> kept.add(column.heading()));
+        return kept;
+    }
+
+    /** The cells of a row under {@link #keptHeadings}. */
+    List<String> keptCells(List<String> cells) {
+        if (said.isEmpty()) {
+            return cells;
+        }
+        List<String> kept = new ArrayList<>(cells.subList(0, Math.min(cells.size(), headings.size())));
+        while (kept.size() < headings.size()) {
+            kept.add("");
+        }
+        kept.addAll(said.values());
+        kept.addAll(cells.subList(Math.min(cells.size(), headings.size()), cells.size()));
+        return kept;
+    }
+
     /** The same form with dates that are counts, and a note on it. */
     TrialForm with(DayCount count, String note) {
-        List<String> more = new java.util.ArrayList<>(notes);
+        List<String> more = new ArrayList<>(notes);
         more.add(note);
         return new TrialForm(
                 lastHeadingLine,
@@ -46,13 +79,14 @@ public record TrialForm(
                 columns,
                 tries.stream().map(layout -> layout.with(count)).toList(),
                 sideBySide,
+                said,
                 more);
     }
 
     /** The same form with one more note. */
     TrialForm noting(String note) {
-        List<String> more = new java.util.ArrayList<>(notes);
+        List<String> more = new ArrayList<>(notes);
         more.add(note);
-        return new TrialForm(lastHeadingLine, headings, headingCells, columns, tries, sideBySide, more);
+        return new TrialForm(lastHeadingLine, headings, headingCells, columns, tries, sideBySide, said, more);
     }
 }

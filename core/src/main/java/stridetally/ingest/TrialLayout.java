@@ -3,7 +3,6 @@ package stridetally.ingest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stridetally.problem.Spelling;

@@ -112,7 +112,7 @@ public final class TrialLog {
             TableReader table = TableReader.sniffing(reader, name, TrialLayout::isKnown);
             RowsOut rows = new RowsOut(taker);
             table.forEach(rows);
-            return new Count(rows.count, rows.blank + rows.ends.count(), rows.ends.notes());
+            return new Count(rows.count, rows.blank + rows.ends.count(), rows.notes());
         } catch (IOException failed) {
             throw unreadable(name, failed);
         } catch (UncheckedIOException failed) {
@@ -187,6 +187,7 @@ public final class TrialLog {
         private final Taker taker;
         private final List<TrialChecker> checkers = new ArrayList<>();
         private final RowEnds ends = new RowEnds(name(), form);
+        private final UnheadedCells unheaded = new UnheadedCells(name(), form.headings());
         private long count;
         private long blank;
 
@@ -204,6 +205,7 @@ public final class TrialLog {
                 count++;
                 return;
             }
+            unheaded.look(row.cells(), row.line());
             for (int which = 0; which < checkers.size(); which++) {
                 TrialLayout layout = form.tries().get(which);
                 count++;
@@ -216,11 +218,20 @@ public final class TrialLog {
             }
         }
 
+        List<String> notes() {
+            List<String> notes = new ArrayList<>(ends.notes());
+            notes.addAll(unheaded.notes());
+            return notes;
+        }
+
         private void give(Row row, TrialLayout layout, TrialChecker checker) {
             Checked<Trial> checked = checker.check(row.cells(), row.line());
             At kept = checker.kept(row.line());
-            LogRow one =
-                    new LogRow(new At(name(), kept.line(), kept.column(), ""), kept, layout, layout.alone(row.cells()));
+            LogRow one = new LogRow(
+                    new At(name(), kept.line(), kept.column(), ""),
+                    kept,
+                    layout,
+                    form.keptCells(layout.alone(row.cells())));
             checked.value()
                     .ifPresentOrElse(
                             trial -> taker.taken(trial, one, checked.problems()),

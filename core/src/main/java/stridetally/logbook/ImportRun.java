@@ -67,7 +67,7 @@ public final class ImportRun {
         FormMapping mapping = forms.of(FirstRows.of(text), rules.catalogue());
         TrialLog log = TrialLog.open(text, rules, mapping);
         Optional<EntryDraft> draft = writer.map(one ->
-                one.draft(EntryKind.TRIALS, TrialCells.HEADINGS, log.form().headings()));
+                one.draft(EntryKind.TRIALS, TrialCells.HEADINGS, log.form().keptHeadings()));
         try {
             ColumnSamples samples = new ColumnSamples();
             TrialImport.Outcome outcome =
