@@ -98,7 +98,8 @@ public final class FormText {
     /** A basic string of TOML. */
     private static String quoted(String text) {
         StringBuilder quoted = new StringBuilder("\"");
-        for (char letter : text.toCharArray()) {
+        for (int place = 0; place < text.length(); place++) {
+            char letter = text.charAt(place);
             if (letter == '"' || letter == '\\') {
                 quoted.append('\\').append(letter);
             } else if (letter < ' ' || letter == 0x7f) {
