@@ -72,10 +72,12 @@ final class FormTest {
         assertEquals(
                 List.of(
                         "K1 | 2027-01-04 | single-leg-stance | left | 1 | 3 | stand-by",
-                        "K1 | 2027-01-18 | single-leg-stance | left | 1 | absent | stand-by"),
+                        "K1 | 2027-01-18 | single-leg-stance | left | 1 | absent | "),
                 log.lines());
         assertEquals("eyes=open;shoes=off", log.trials.get(0).key().protocol().text());
-        assertEquals("krank | help declared by form", log.trials.get(1).asWritten());
+        assertEquals("3 | help declared by form", log.trials.get(0).asWritten());
+        // Nobody was there to be helped, so the help of the form says nothing of it.
+        assertEquals("krank", log.trials.get(1).asWritten());
     }
 
     @Test
