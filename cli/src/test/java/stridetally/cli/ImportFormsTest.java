@@ -27,17 +27,31 @@ final class ImportFormsTest {
         String mapping = file(
                 "form.toml", "[columns]\n\"Kind\" = \"student\"\n\"Tag\" = \"date\"\n[constants]\nhelp = \"SBA\"\n");
         String used = folder.resolve("used.toml").toString();
-        assertEquals(3, Run.of("import", "--new", "--logbook", book, first, "--as-of", AS_OF).exitCode());
+        assertEquals(
+                3,
+                Run.of("import", "--new", "--logbook", book, first, "--as-of", AS_OF)
+                        .exitCode());
 
         Run dry = Run.of(
-                "import", "--new", "--logbook", book, first, "--columns", mapping, "--dry-run", "-o", used, "--as-of",
+                "import",
+                "--new",
+                "--logbook",
+                book,
+                first,
+                "--columns",
+                mapping,
+                "--dry-run",
+                "-o",
+                used,
+                "--as-of",
                 AS_OF);
         assertEquals(0, dry.exitCode(), dry.err());
         assertFalse(Files.exists(Path.of(book)), "a dry run leaves nothing behind");
         assertTrue(
                 dry.err()
-                        .contains("column 3 \"SLS L\": taken for value; measure single-leg-stance, side left (the words of"
-                                + " its heading); \"3,5\" -> 3.5 s, \"4\" -> 4 s"),
+                        .contains(
+                                "column 3 \"SLS L\": taken for value; measure single-leg-stance, side left (the words of"
+                                        + " its heading); \"3,5\" -> 3.5 s, \"4\" -> 4 s"),
                 dry.err());
         assertTrue(
                 Files.readString(Path.of(used))
@@ -52,8 +66,8 @@ final class ImportFormsTest {
         Run again = Run.of("import", "--logbook", book, second, "--as-of", AS_OF);
         assertEquals(0, again.exitCode(), again.err());
         assertTrue(again.err().contains("read as forms/"), again.err());
-        assertTrue(
-                Files.readString(Path.of(book, "entries", "0002-trials.csv")).contains("K1,2027-01-16,,single-leg-stance"));
+        assertTrue(Files.readString(Path.of(book, "entries", "0002-trials.csv"))
+                .contains("K1,2027-01-16,,single-leg-stance"));
     }
 
     @Test
@@ -71,8 +85,12 @@ final class ImportFormsTest {
                 "2026-11-20");
         assertEquals(0, run.exitCode(), run.err());
         // Three sheets of 2 days and 2 sides; the screening has 16 cells, one of them blank, and a blank row and means.
-        assertEquals(5, Files.readAllLines(Path.of(book, "entries", "0001-trials.csv")).size());
-        assertEquals(16, Files.readAllLines(Path.of(book, "entries", "0004-trials.csv")).size());
+        assertEquals(
+                5,
+                Files.readAllLines(Path.of(book, "entries", "0001-trials.csv")).size());
+        assertEquals(
+                16,
+                Files.readAllLines(Path.of(book, "entries", "0004-trials.csv")).size());
         assertTrue(run.err().contains("[How to]!: no headings we know; the sheet was not read"), run.err());
         // 1'2" is 14 in of 2.54 cm: 35.56 cm.
         assertTrue(Files.readString(Path.of(book, "entries", "0004-trials.csv")).contains("jump-distance,1,35.56,cm"));

@@ -91,47 +91,54 @@ final class HeadingReader {
             return rest.isEmpty() || measure != null;
         }
 
+        /** Takes the qualifying word off at a place, which is an end of what is left; false when it is none. */
         boolean strip(int place) {
             String word = rest.get(place);
-            Matcher number = TRY.matcher(word);
-            Optional<Side> side = LEG_WORDS.contains(word) ? Optional.empty() : TrialWords.side(word);
-            if (number.matches()
-                    && Integer.parseInt(number.group(1)) > 0
-                    && sets.putIfAbsent(TrialColumn.TRIAL, Integer.toString(Integer.parseInt(number.group(1))))
-                            == null) {
-                rest.remove(place);
-                int before = Math.min(place, rest.size()) - 1;
-                if (before >= 0 && TRY_WORDS.contains(rest.get(before))) {
-                    rest.remove(before);
-                }
+            if (number(word, place)) {
                 return true;
             }
-            if (TRY_WORDS.contains(word) && rest.size() > 1) {
-                rest.remove(place);
-                return true;
-            }
-            if (side.isPresent()
-                    && side.get() != Side.NONE
-                    && sets.putIfAbsent(TrialColumn.SIDE, side.get().word()) == null) {
-                rest.remove(place);
-                return true;
-            }
-            if (LEG_WORDS.contains(word) && (sets.containsKey(TrialColumn.SIDE) || namesSide())) {
-                rest.remove(place);
-                return true;
-            }
-            if (PRACTICE.contains(word) && sets.putIfAbsent(TrialColumn.USE, "practice") == null) {
-                rest.remove(place);
-                return true;
-            }
-            if (unit.isEmpty()
-                    && rest.size() > 1
-                    && UnitNames.find(word, Unit.METRES).isPresent()) {
-                unit = word;
+            boolean leg = LEG_WORDS.contains(word) && (sets.containsKey(TrialColumn.SIDE) || namesSide());
+            boolean tryWord = TRY_WORDS.contains(word) && rest.size() > 1;
+            if (leg || tryWord || side(word) || practice(word) || unit(word)) {
                 rest.remove(place);
                 return true;
             }
             return false;
+        }
+
+        /** The number of the try, with the word for a try in front of it. */
+        private boolean number(String word, int place) {
+            Matcher number = TRY.matcher(word);
+            int which = number.matches() ? Integer.parseInt(number.group(1)) : 0;
+            if (which == 0 || sets.putIfAbsent(TrialColumn.TRIAL, Integer.toString(which)) != null) {
+                return false;
+            }
+            rest.remove(place);
+            if (place > 0 && TRY_WORDS.contains(rest.get(place - 1))) {
+                rest.remove(place - 1);
+            }
+            return true;
+        }
+
+        private boolean side(String word) {
+            Optional<Side> side = LEG_WORDS.contains(word) ? Optional.empty() : TrialWords.side(word);
+            return side.isPresent()
+                    && side.get() != Side.NONE
+                    && sets.putIfAbsent(TrialColumn.SIDE, side.get().word()) == null;
+        }
+
+        private boolean practice(String word) {
+            return PRACTICE.contains(word) && sets.putIfAbsent(TrialColumn.USE, "practice") == null;
+        }
+
+        private boolean unit(String word) {
+            if (!unit.isEmpty()
+                    || rest.size() < 2
+                    || UnitNames.find(word, Unit.METRES).isEmpty()) {
+                return false;
+            }
+            unit = word;
+            return true;
         }
 
         private boolean namesSide() {

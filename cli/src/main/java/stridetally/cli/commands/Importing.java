@@ -68,9 +68,8 @@ final class Importing {
 
     /** A dry run into a TOML file writes the mapping that was used. */
     private Content content(List<ImportedFile> done, OutputOptions output) {
-        boolean mapping = output.target()
-                .map(path -> path.toString().endsWith(".toml"))
-                .orElse(false);
+        boolean mapping =
+                output.target().map(path -> path.toString().endsWith(".toml")).orElse(false);
         if (!mapping || !how.dryRun()) {
             return ImportTable.content(done, output.format(Format.MARKDOWN));
         }
@@ -151,8 +150,7 @@ final class Importing {
         console.tell(file.problems());
         file.notes().forEach(note -> console.note(file.name() + ": " + note));
         if (how.dryRun()) {
-            file.form().ifPresent(form -> form.columns()
-                    .forEach(column -> console.note(file.name() + ": " + column)));
+            file.form().ifPresent(form -> form.columns().forEach(column -> console.note(file.name() + ": " + column)));
         }
     }
 
