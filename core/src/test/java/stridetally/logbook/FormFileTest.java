@@ -11,11 +11,13 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stridetally.ingest.ColumnMeaning;
 import stridetally.ingest.DateOrder;
 import stridetally.ingest.DayCount;
 import stridetally.ingest.FormMapping;
@@ -64,6 +66,10 @@ final class FormFileTest {
         return FormFile.read(file, "form.toml");
     }
 
+    private static ColumnMeaning column(FormMapping form, String heading) {
+        return Objects.requireNonNull(form.columns().get(heading));
+    }
+
     @Test
     void everythingThatCanBeSaidIsRead() throws IOException {
         FormMapping form = read(ALL);
@@ -74,11 +80,11 @@ final class FormFileTest {
         assertEquals(Optional.of("independent"), form.blankHelp());
         assertEquals(
                 "value; measure single-leg-stance, trial 2, side left in s",
-                form.columns().get("Un pie (izq)").words());
+                column(form, "Un pie (izq)").words());
         assertEquals(
                 Map.of(TrialColumn.MEASURE, "single-leg-stance", TrialColumn.USE, "practice"),
-                form.columns().get("Calentamiento").sets());
-        assertEquals("nothing", form.columns().get("Color").words());
+                column(form, "Calentamiento").sets());
+        assertEquals("nothing", column(form, "Color").words());
         assertEquals(
                 Optional.of(new DayCount(LocalDate.of(2027, 1, 4), 7, 1)),
                 form.rules().dayCount());
