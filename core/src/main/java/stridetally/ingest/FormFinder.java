@@ -136,7 +136,8 @@ public final class FormFinder {
                         .orElseGet(() -> new ColumnMeaning(
                                 Optional.empty(), Map.of(), "", heading.isEmpty() ? "no heading" : "not known")));
             }
-            if (read.stream().noneMatch(one -> one.column().equals(Optional.of(TrialColumn.VALUE)))) {
+            boolean headings = read.stream().anyMatch(one -> one.column().isPresent());
+            if (headings && read.stream().noneMatch(one -> one.column().equals(Optional.of(TrialColumn.VALUE)))) {
                 unitsAsValues(read);
             }
             for (int column = 0; column < read.size(); column++) {
@@ -319,7 +320,12 @@ public final class FormFinder {
 
         InputRefused refusal(String name) {
             List<String> words = new ArrayList<>();
-            for (TrialColumn column : missing()) {
+            Set<TrialColumn> missing = missing();
+            if (missing.contains(TrialColumn.STUDENT) && missing.contains(TrialColumn.DATE) && sideBySide()) {
+                // The name of a measure in a row that names neither is a cell of data, not the heading of a value.
+                missing.add(TrialColumn.VALUE);
+            }
+            for (TrialColumn column : missing) {
                 String near = Spelling.nearest(column.heading(), unknown)
                         .map(heading -> " (did you mean the column \"" + heading + "\"?)")
                         .orElse("");

@@ -13,6 +13,7 @@ import stridetally.ingest.LogRules;
 import stridetally.ingest.TextSource;
 import stridetally.ingest.TrialLayout;
 import stridetally.model.StudentCode;
+import stridetally.problem.At;
 import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.table.Row;
@@ -39,16 +40,19 @@ public final class TableGuess {
         return first.or(() -> finder.findIn(firstRows).map(form -> EntryKind.TRIALS.word()));
     }
 
-    /** What is said of a file whose headings fit no kind: what a log of trials would need. */
-    public static String unknown(TextSource text) {
+    /** Refuses a file whose headings fit no kind, with what a log of trials would need. */
+    public static InputRefused refusal(TextSource text) {
+        String name = text.bytes().name();
         List<Row> firstRows = FirstRows.of(text);
         if (firstRows.isEmpty()) {
-            return "no heading row; expected headings and rows below them";
+            return new InputRefused(name + ": no heading row; expected headings and rows below them");
         }
-        return "the headings do not say what the file holds. As a log of trials: "
-                + TrialLayout.lacks(firstRows.get(0).cells())
-                + ". Add or correct the heading row, or say with --columns what each column is; if it is something"
-                + " else, say so with --kind";
+        Row first = firstRows.get(0);
+        return new InputRefused(At.row(name, first.line()).text()
+                + ": the headings do not say what the file holds. As a log of trials: "
+                + TrialLayout.lacks(first.cells())
+                + ". Add or correct the heading row, or say with --columns what each column is; if it is something else,"
+                + " say so with --kind");
     }
 
     private static Optional<String> firstRow(TextSource text) {

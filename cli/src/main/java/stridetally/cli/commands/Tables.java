@@ -15,7 +15,6 @@ import stridetally.ingest.LogRules;
 import stridetally.ingest.TextSource;
 import stridetally.logbook.Forms;
 import stridetally.logbook.TableGuess;
-import stridetally.problem.InputRefused;
 
 /** The tables of the files of an import, each with what it holds. */
 final class Tables {
@@ -53,8 +52,7 @@ final class Tables {
             kind(text).ifPresentOrElse(kind -> known.add(new Table(text, kind)), () -> others.add(text));
         }
         if (known.isEmpty()) {
-            TextSource first = others.get(0);
-            throw new InputRefused(first.bytes().name() + ": " + TableGuess.unknown(first));
+            throw TableGuess.refusal(others.get(0));
         }
         others.forEach(text -> console.note(text.bytes().name() + ": no headings we know; the sheet was not read"));
         return known;
