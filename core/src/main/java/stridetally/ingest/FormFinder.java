@@ -337,7 +337,8 @@ public final class FormFinder {
                     : width + " columns";
             return new InputRefused(name + ":" + rows.lastLine() + ": no heading for " + String.join(", ", words)
                     + "; expected a row that names student, date, measure and value, or tries side by side; found "
-                    + seen + ". Rename the columns, or say with --columns FILE which is which or what holds for the"
+                    + seen
+                    + ". Add the heading row or rename the columns, or say with --columns FILE which is which or what holds for the"
                     + " whole form, and import again");
         }
     }
