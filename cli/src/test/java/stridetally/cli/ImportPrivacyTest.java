@@ -63,6 +63,73 @@ final class ImportPrivacyTest {
     }
 
     @Test
+    void aNameAboveTheHeadingsOfAFormIsNotKeptEither() throws IOException {
+        String tries = "Date,Line steps 1,Line steps 2,Help\n2026-01-12,4,5,stand-by\n";
+        Run known = bring("known.csv", "Student:,Quillova\n" + tries, "--names");
+        assertEquals(0, known.exitCode(), known.err());
+        // By hand: two tries side by side of the student of the title.
+        assertTrue(known.out().contains("|    2 |     2 |     0 |         0 |     0 |"), known.out());
+        Run unknown = bring("unknown.csv", "Student:,Zibbethan\n" + tries, "--names");
+        assertEquals(1, unknown.exitCode(), unknown.err());
+        assertTrue(unknown.out().contains("|    2 |     0 |     0 |         2 |     0 |"), unknown.out());
+        for (String name : List.of("Quillova", "Zibbethan")) {
+            assertFalse((known.err() + unknown.out() + unknown.err()).contains(name), unknown.err());
+            assertEquals(List.of(), holding(name));
+        }
+        String before = Files.readString(book.resolve("entries/journal.csv"));
+        bring("unknown.csv", "Student:,Zibbethan\n" + tries, "--names");
+        assertEquals(before, Files.readString(book.resolve("entries/journal.csv")), "the same form came in twice");
+    }
+
+    @Test
+    void rowsOfAStudentWhoCameToTheRosterLaterAreTakenAndClosed() throws IOException {
+        String log = rows("4", "5").replace("s-01", "s-09") + "s-01,2026-01-12,line-steps,1,6,steps,stand-by\n";
+        // By hand: two rows of a student whom the roster has not, one of a student whom it has.
+        assertTrue(bring("first.csv", log).out().contains("|    3 |     1 |     0 |         2 |     0 |"));
+        write("book/students.csv", "student,grade\ns-01,2\ns-02,2\ns-03,3\ns-09,1\n");
+        Run again = bring("first.csv", log);
+        assertEquals(0, again.exitCode(), again.err());
+        assertTrue(again.out().contains("|    3 |     2 |     1 |         0 |     0 |"), again.out());
+        assertTrue(again.err().contains("2 rows that had been set aside are mended and closed"), again.err());
+        String status = status();
+        assertFalse(status.contains("set aside |"), status);
+        assertTrue(status.contains("2 mended since"), status);
+    }
+
+    @Test
+    void theStatusOfADayStaysWhatItWas() throws IOException {
+        bring("first.csv", rows("4", "many", "6"));
+        String before = status("--known", DAY);
+        assertTrue(before.contains("0001:1"), before);
+        assertEquals(before, status());
+        Run later = Run.of(
+                "import",
+                "--dismiss",
+                "0001:1",
+                "--why",
+                "not legible",
+                "--logbook",
+                book.toString(),
+                "--as-of",
+                "2026-01-19");
+        assertEquals(0, later.exitCode(), later.err());
+        assertEquals(before, status("--known", DAY));
+        assertFalse(status().contains("0001:1"));
+        assertEquals(
+                2,
+                Run.of("import", "--known", DAY, "--logbook", book.toString(), "x.csv")
+                        .exitCode());
+    }
+
+    private String status(String... more) {
+        Run run = Run.of(Stream.concat(
+                        Stream.of("import", "--status", "--logbook", book.toString(), "--as-of", DAY), Stream.of(more))
+                .toArray(String[]::new));
+        assertEquals(0, run.exitCode(), run.err());
+        return run.out();
+    }
+
+    @Test
     void aHandKeptTableWithANameThatTellsNobodyIsRefused() throws IOException {
         Path goals =
                 write("g.csv", "goal,student,measure,target\ng1,Quillova,line-steps,8\ng2,Nobodyova,line-steps,8\n");

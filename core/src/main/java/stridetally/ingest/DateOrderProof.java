@@ -1,6 +1,7 @@
 package stridetally.ingest;
 
 import java.util.Optional;
+import stridetally.problem.At;
 import stridetally.problem.InputRefused;
 import stridetally.table.Row;
 
@@ -11,6 +12,13 @@ import stridetally.table.Row;
 final class DateOrderProof {
     private final String file;
     private final TrialLayout layout;
+    /** A spreadsheet's day numbers of 1954 to 2119; our choice. */
+    private static final int FIRST_NUMBER = 20_000;
+
+    private static final int LAST_NUMBER = 80_000;
+
+    private long dates;
+    private long dayNumbers;
     private Optional<String> dayFirst = Optional.empty();
     private Optional<String> monthFirst = Optional.empty();
     private Optional<String> open = Optional.empty();
@@ -22,7 +30,9 @@ final class DateOrderProof {
 
     void look(Row row) {
         String written = layout.text(row.cells(), TrialColumn.DATE);
-        String place = file + ":" + row.line() + ":" + layout.column(TrialColumn.DATE) + " \"" + written + "\"";
+        dates += written.isEmpty() ? 0 : 1;
+        dayNumbers += isDayNumber(written) ? 1 : 0;
+        String place = new At(file, row.line(), layout.column(TrialColumn.DATE), "").text() + " \"" + written + "\"";
         switch (DayText.proves(written)) {
             case DAY_FIRST -> dayFirst = dayFirst.or(() -> Optional.of(place));
             case MONTH_FIRST -> monthFirst = monthFirst.or(() -> Optional.of(place));
@@ -32,6 +42,19 @@ final class DateOrderProof {
                 }
             }
         }
+    }
+
+    /** Whether every date of the file is a spreadsheet's day number. */
+    boolean countsDays() {
+        return dates > 0 && dayNumbers == dates;
+    }
+
+    private static boolean isDayNumber(String written) {
+        if (written.length() != 5 || !written.chars().allMatch(letter -> letter >= '0' && letter <= '9')) {
+            return false;
+        }
+        int number = Integer.parseInt(written);
+        return number >= FIRST_NUMBER && number <= LAST_NUMBER;
     }
 
     /** The order, declared or proven. Refuses a column that contradicts itself, or whose order stays uncertain. */

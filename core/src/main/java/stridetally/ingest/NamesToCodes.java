@@ -61,6 +61,12 @@ public final class NamesToCodes {
         return matcher.replaceAll(found -> Matcher.quoteReplacement(codeOf.getOrDefault(found.group(), SEVERAL)));
     }
 
+    /** What to call a sheet of a workbook: the code when it is named after one student, else its number. */
+    public String sheet(String name, int number) {
+        String coded = coded(name.strip());
+        return codes.contains(coded) ? coded : "sheet " + number;
+    }
+
     /** A log with codes in the place of names, in its name too; it is streamed line by line. */
     public TextSource coded(TextSource text) {
         return new TextSource(new Coded(text, coded(text.bytes().name())), StandardCharsets.UTF_8, coded(text.note()));

@@ -85,9 +85,16 @@ public final class TrialChecker {
                 row.text(TrialColumn.OBSERVER),
                 row.text(TrialColumn.ACTIVITY),
                 row.text(TrialColumn.NOTE),
-                At.row(shortName, line).text(),
+                kept(line).text(),
                 row.asWritten());
         return new Checked<>(Optional.of(trial), row.problems);
+    }
+
+    /** Where a try stands, as what is kept names it: its row, or its cell where tries stand side by side. */
+    At kept(long line) {
+        return layout.otherTries().isEmpty()
+                ? At.row(shortName, line)
+                : new At(shortName, line, layout.column(TrialColumn.VALUE), "");
     }
 
     /** The cells of one row while they are looked at. */
@@ -293,9 +300,11 @@ public final class TrialChecker {
         /** Where no try was made there was no help to write. */
         Optional<Level> help(Optional<Reading> reading) {
             String written = text(TrialColumn.HELP);
-            if (written.isEmpty() && !reading.map(Reading::recorded).orElse(true)) {
+            boolean blank = layout.written(cells, TrialColumn.HELP).isEmpty();
+            if (blank && !reading.map(Reading::recorded).orElse(true)) {
                 return Optional.empty();
             }
+            helpDeclared = blank && !written.isEmpty();
             if (written.isEmpty()) {
                 tell(
                         TrialColumn.HELP,
@@ -399,7 +408,7 @@ public final class TrialChecker {
 
         /** The value as it was written, with its unit and {@code of}, and what was declared rather than written. */
         String asWritten() {
-            StringBuilder written = new StringBuilder(text(TrialColumn.VALUE));
+            StringBuilder written = new StringBuilder(layout.written(cells, TrialColumn.VALUE));
             if (!text(TrialColumn.UNIT).isEmpty()) {
                 written.append(' ').append(text(TrialColumn.UNIT));
             }

@@ -2,31 +2,102 @@ package stridetally.ingest;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
- * The columns of a trial log, with the other headings people write over them (common practice, no source). Headings are
- * compared folded: lower case, signs as spaces.
+ * The columns of a trial log, with the other headings people write over them (common practice, no source; the Spanish
+ * ones are our translation, no source). Headings are compared folded: lower case, signs as spaces.
  */
 @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
 public enum TrialColumn {
     SOURCE("source", "source log"),
-    STUDENT("student", "student code", "student id", "code", "child", "pupil", "id"),
-    DATE("date", "day", "session date", "date of session", "test date"),
-    SESSION("session", "session label"),
-    MEASURE("measure", "skill", "task", "test", "what"),
-    TRIAL("trial", "try", "attempt", "trial no", "trial number", "try no", "no", "nr", "#"),
-    VALUE("value", "score", "result", "reading", "counted value", "measured"),
-    UNIT("unit", "units"),
-    OF("of", "out of", "opportunities", "given", "offered"),
-    HELP("help", "assist", "assistance", "assist level", "level of assistance", "help given", "loa"),
-    PROMPT("prompt", "cue", "cues", "prompts", "cueing", "prompting", "cue given"),
-    SIDE("side", "leg", "foot", "stance leg", "l r", "left right"),
-    PROTOCOL("protocol", "conditions", "set up", "setup", "how"),
-    USE("use", "probe or practice", "probe practice"),
-    PLACE("place", "where", "location", "setting"),
-    OBSERVER("observer", "recorded by", "recorder", "rater", "tester", "who logged", "initials"),
-    ACTIVITY("activity"),
-    NOTE("note", "notes", "comment", "comments");
+    STUDENT(
+            "student",
+            "student code",
+            "student id",
+            "code",
+            "child",
+            "pupil",
+            "id",
+            "estudiante",
+            "alumno",
+            "alumna",
+            "niño",
+            "niña",
+            "código",
+            "codigo"),
+    DATE("date", "day", "session date", "date of session", "test date", "fecha", "día", "dia"),
+    SESSION("session", "session label", "sesión", "sesion"),
+    MEASURE("measure", "skill", "task", "test", "what", "medida", "prueba", "tarea", "habilidad"),
+    TRIAL(
+            "trial",
+            "try",
+            "attempt",
+            "trial no",
+            "trial number",
+            "try no",
+            "no",
+            "nr",
+            "#",
+            "intento",
+            "número de intento",
+            "intento n"),
+    VALUE(
+            "value",
+            "score",
+            "result",
+            "reading",
+            "counted value",
+            "measured",
+            "valor",
+            "resultado",
+            "puntuación",
+            "puntuacion"),
+    UNIT("unit", "units", "unidad", "unidades"),
+    OF("of", "out of", "opportunities", "given", "offered", "de", "oportunidades"),
+    HELP(
+            "help",
+            "assist",
+            "assistance",
+            "assist level",
+            "level of assistance",
+            "help given",
+            "loa",
+            "ayuda",
+            "asistencia",
+            "nivel de ayuda",
+            "apoyo"),
+    PROMPT(
+            "prompt",
+            "cue",
+            "cues",
+            "prompts",
+            "cueing",
+            "prompting",
+            "cue given",
+            "indicación",
+            "indicacion",
+            "señal",
+            "indicaciones"),
+    SIDE("side", "leg", "foot", "stance leg", "l r", "left right", "lado", "pierna", "pie"),
+    PROTOCOL("protocol", "conditions", "set up", "setup", "how", "protocolo", "condiciones"),
+    USE("use", "probe or practice", "probe practice", "uso"),
+    PLACE("place", "where", "location", "setting", "lugar", "dónde", "donde", "sitio"),
+    OBSERVER(
+            "observer",
+            "recorded by",
+            "recorder",
+            "rater",
+            "tester",
+            "who logged",
+            "initials",
+            "observador",
+            "observadora",
+            "anotado por",
+            "evaluador",
+            "evaluadora"),
+    ACTIVITY("activity", "actividad"),
+    NOTE("note", "notes", "comment", "comments", "nota", "notas", "comentario", "comentarios", "observaciones");
 
     private final String heading;
     private final List<String> alsoWritten;
@@ -50,6 +121,17 @@ public enum TrialColumn {
     /** The other ways of writing it, folded. */
     public List<String> alsoWritten() {
         return alsoWritten;
+    }
+
+    /** The column that a heading names by itself. */
+    public static Optional<TrialColumn> named(String written) {
+        String folded = fold(written);
+        for (TrialColumn column : values()) {
+            if (column.heading.equals(folded) || column.alsoWritten.contains(folded)) {
+                return Optional.of(column);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Lower case; every run of signs and spaces as one space. The lone sign {@code #} stays. */

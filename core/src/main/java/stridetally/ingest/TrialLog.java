@@ -3,73 +3,84 @@ package stridetally.ingest;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.model.Trial;
+import stridetally.problem.At;
 import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.problem.RowProblem;
 import stridetally.table.Row;
 import stridetally.table.RowSink;
 import stridetally.table.TableReader;
+import stridetally.units.DecimalMark;
 
 /**
- * A long log of trials: a heading row, then one row a trial, in any column order, separated by comma, semicolon, tab or |.
+ * A log of trials: headings in any order, then rows; separated by comma, semicolon, tab or |, or a sheet of a workbook.
  *
- * <p>Required columns: student, date, measure, value. Others: source, session, trial, unit, of, help, prompt, side,
- * protocol, use, place, observer, activity, note. Headings may be written in the ways {@link TrialColumn} lists. Rows are
- * pushed on one by one; nothing is collected.
+ * <p>Required: student, date, measure, value, as columns or said for the whole form. Others: source, session, trial, unit,
+ * of, help, prompt, side, protocol, use, place, observer, activity, note. One row a try, or tries side by side, see
+ * {@link FormFinder}. Rows are pushed on one by one; nothing is collected.
  */
 public final class TrialLog {
 
-    /** Takes the rows of a log in file order. */
+    /** Takes the tries of a log in file order. */
     public interface Taker {
-        /** A checked trial with the notes on its row. */
-        void taken(Trial trial, Row row, List<RowProblem> notes);
+        /** A checked trial with the notes on it. */
+        void taken(Trial trial, LogRow row, List<RowProblem> notes);
 
-        /** A row that was not taken, with all that is wrong with it. */
-        void setAside(Row row, List<RowProblem> problems);
-    }
-
-    /** How many rows were read, and how many of them were blank. */
-    public record Count(long rows, long blank) {}
-
-    private final TextSource text;
-    private final LogRules rules;
-    private final TrialLayout layout;
-
-    private TrialLog(TextSource text, LogRules rules, TrialLayout layout) {
-        this.text = text;
-        this.rules = rules;
-        this.layout = layout;
+        /** A try that was not taken, with all that is wrong with it. */
+        void setAside(LogRow row, List<RowProblem> problems);
     }
 
     /**
-     * Reads the headings, and proves the date order from the whole file when a date needs it. Refuses a file without the
-     * required headings, without rows, or with dates whose order is uncertain.
+     * What was read: rows of a long log; tries, and rows without any, of a form with tries side by side.
+     *
+     * @param blank how many of them held nothing, or no try
+     * @param notes what the person should know of the rows
      */
+    public record Count(long rows, long blank, List<String> notes) {
+        public Count {
+            notes = List.copyOf(notes);
+        }
+    }
+
+    private final TextSource text;
+    private final LogRules rules;
+    private final TrialForm form;
+
+    private TrialLog(TextSource text, LogRules rules, TrialForm form) {
+        this.text = text;
+        this.rules = rules;
+        this.form = form;
+    }
+
+    /** Reads a log of which nothing is said, see {@link #open(TextSource, LogRules, FormMapping)}. */
     public static TrialLog open(TextSource text, LogRules rules) {
+        return open(text, rules, FormMapping.NONE);
+    }
+
+    /**
+     * Finds the headings, and proves from the whole file the date order and the decimal mark when they are needed. Refuses
+     * a file without the required headings, without rows, or with dates whose order is uncertain.
+     */
+    public static TrialLog open(TextSource text, LogRules rules, FormMapping mapping) {
         String name = text.bytes().name();
+        FormFinder finder = new FormFinder(name, mapping, rules.catalogue(), rules.roster());
+        TrialForm form = finder.find(FirstRows.of(text));
+        LogRules said = rules.with(mapping);
         try (Reader reader = text.open()) {
             TableReader table = TableReader.sniffing(reader, name, TrialLayout::isKnown);
-            Row header = table.next()
-                    .flatMap(Checked::value)
-                    .orElseThrow(() -> new InputRefused(name
-                            + ": no heading row; expected the first row to name student, date, measure and value"));
-            TrialLayout layout = TrialLayout.of(header.cells(), name);
-            DateOrderProof proof = new DateOrderProof(name, layout);
-            boolean any = false;
-            Optional<Checked<Row>> next = table.next();
-            while (next.isPresent()) {
-                any = true;
-                next.get().value().ifPresent(proof::look);
-                next = table.next();
-            }
-            if (!any) {
+            Proofs proofs = new Proofs(name, form);
+            table.forEach(proofs);
+            if (!proofs.any) {
                 throw new InputRefused(name + ": a heading row and no rows below it; nothing to read");
             }
-            return new TrialLog(text, rules.with(proof.order(rules.order())), layout);
+            return proofs.log(text, said);
         } catch (IOException failed) {
+            throw unreadable(name, failed);
+        } catch (UncheckedIOException failed) {
             throw unreadable(name, failed);
         }
     }
@@ -84,9 +95,9 @@ public final class TrialLog {
         return text.bytes().shortName();
     }
 
-    /** The columns of the log. */
-    public TrialLayout layout() {
-        return layout;
+    /** How it is laid out. */
+    public TrialForm form() {
+        return form;
     }
 
     /** The rules it is read by, with the date order that was proven. */
@@ -94,15 +105,14 @@ public final class TrialLog {
         return rules;
     }
 
-    /** Pushes every row. */
+    /** Pushes every try. */
     public Count read(Taker taker) {
         String name = text.bytes().name();
         try (Reader reader = text.open()) {
             TableReader table = TableReader.sniffing(reader, name, TrialLayout::isKnown);
-            table.next();
-            RowsOut rows = new RowsOut(taker, new TrialChecker(rules, layout, name, shortName()));
+            RowsOut rows = new RowsOut(taker);
             table.forEach(rows);
-            return new Count(rows.count, rows.blank);
+            return new Count(rows.count, rows.blank + rows.ends.count(), rows.notes());
         } catch (IOException failed) {
             throw unreadable(name, failed);
         } catch (UncheckedIOException failed) {
@@ -110,41 +120,142 @@ public final class TrialLog {
         }
     }
 
-    private static InputRefused unreadable(String name, Exception failed) {
+    static InputRefused unreadable(String name, Exception failed) {
         return new InputRefused(name + ": could not be read to its end; check the disk and try again", failed);
     }
 
-    private static final class RowsOut implements RowSink {
-        private final Taker taker;
-        private final TrialChecker checker;
-        private long count;
-        private long blank;
+    /** The first pass: what the whole file proves. */
+    private static final class Proofs implements RowSink {
+        private final TrialForm form;
+        private final DateOrderProof dates;
+        private final DecimalProof decimals = new DecimalProof();
+        private final RowEnds ends;
+        private boolean any;
 
-        RowsOut(Taker taker, TrialChecker checker) {
-            this.taker = taker;
-            this.checker = checker;
+        Proofs(String name, TrialForm form) {
+            this.form = form;
+            this.dates = new DateOrderProof(name, form.first());
+            this.ends = new RowEnds(name, form);
         }
 
         @Override
         public void row(Row row) {
-            count++;
-            Checked<Trial> checked = checker.check(row.cells(), row.line());
-            checked.value()
-                    .ifPresentOrElse(
-                            trial -> taker.taken(trial, row, checked.problems()),
-                            () -> taker.setAside(row, checked.problems()));
+            if (row.line() <= form.lastHeadingLine()) {
+                return;
+            }
+            any = true;
+            if (ends.isNoTry(row)) {
+                return;
+            }
+            dates.look(row);
+            for (TrialLayout layout : form.tries()) {
+                decimals.look(row, layout);
+            }
         }
 
         @Override
         public void problem(RowProblem problem, String written) {
-            count++;
-            taker.setAside(new Row(problem.at().line(), List.of(written)), List.of(problem));
+            any = any || problem.at().line() > form.lastHeadingLine();
         }
 
         @Override
         public void blank(long line) {
+            ends.blank();
+        }
+
+        TrialLog log(TextSource text, LogRules rules) {
+            TrialForm known = form;
+            LogRules proven = rules;
+            if (dates.countsDays() && form.first().form().dayCount().isEmpty()) {
+                known = known.with(
+                        DayCount.SPREADSHEET,
+                        "every date is a spreadsheet's day number, read in the usual system (45717 is 2025-03-01); if the"
+                                + " dates are four years early, format the column as a date and save again");
+            } else {
+                proven = proven.with(dates.order(rules.order()));
+            }
+            Optional<Long> comma = decimals.comma(rules.decimals());
+            if (comma.isPresent()) {
+                proven = proven.with(DecimalMark.COMMA);
+                known = known.noting("read with a decimal comma, which line " + comma.get() + " proves");
+            }
+            return new TrialLog(text, proven, known);
+        }
+    }
+
+    private final class RowsOut implements RowSink {
+        private final Taker taker;
+        private final List<TrialChecker> checkers = new ArrayList<>();
+        private final RowEnds ends = new RowEnds(name(), form);
+        private final UnheadedCells unheaded = new UnheadedCells(name(), form.headings());
+        private long count;
+        private long blank;
+
+        RowsOut(Taker taker) {
+            this.taker = taker;
+            form.tries().forEach(layout -> checkers.add(new TrialChecker(rules, layout, name(), shortName())));
+        }
+
+        @Override
+        public void row(Row row) {
+            if (row.line() <= form.lastHeadingLine()) {
+                return;
+            }
+            if (ends.isNoTry(row)) {
+                count++;
+                return;
+            }
+            unheaded.look(row.cells(), row.line());
+            for (int which = 0; which < checkers.size(); which++) {
+                TrialLayout layout = form.tries().get(which);
+                count++;
+                if (form.sideBySide()
+                        && layout.written(row.cells(), TrialColumn.VALUE).isEmpty()) {
+                    blank++;
+                } else {
+                    give(row, layout, checkers.get(which));
+                }
+            }
+        }
+
+        List<String> notes() {
+            List<String> notes = new ArrayList<>(ends.notes());
+            notes.addAll(unheaded.notes());
+            return notes;
+        }
+
+        private void give(Row row, TrialLayout layout, TrialChecker checker) {
+            Checked<Trial> checked = checker.check(row.cells(), row.line());
+            At kept = checker.kept(row.line());
+            LogRow one = new LogRow(
+                    new At(name(), kept.line(), kept.column(), ""),
+                    kept,
+                    layout,
+                    form.keptCells(layout.alone(row.cells())));
+            checked.value()
+                    .ifPresentOrElse(
+                            trial -> taker.taken(trial, one, checked.problems()),
+                            () -> taker.setAside(one, checked.problems()));
+        }
+
+        @Override
+        public void problem(RowProblem problem, String written) {
+            long line = problem.at().line();
+            if (line <= form.lastHeadingLine()) {
+                return;
+            }
             count++;
-            blank++;
+            LogRow row = new LogRow(At.row(name(), line), At.row(shortName(), line), form.first(), List.of(written));
+            taker.setAside(row, List.of(problem));
+        }
+
+        @Override
+        public void blank(long line) {
+            ends.blank();
+            if (line > form.lastHeadingLine()) {
+                count++;
+                blank++;
+            }
         }
     }
 }

@@ -37,11 +37,6 @@ public final class KeptRun {
         return book;
     }
 
-    /** Refuses a table that cannot be used, and writes nothing. */
-    public void check(KeptKind kind, TextSource text) {
-        read(kind, coded(text));
-    }
-
     /** Takes a table. */
     public ImportedFile take(KeptKind kind, TextSource written) {
         TextSource text = coded(written);
@@ -68,7 +63,8 @@ public final class KeptRun {
                 0,
                 Optional.empty(),
                 problems,
-                notes(kind, text, unread));
+                notes(kind, text, unread),
+                Optional.empty());
     }
 
     private List<String> notes(KeptKind kind, TextSource text, long unread) {

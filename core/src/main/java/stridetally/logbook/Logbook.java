@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stridetally.ingest.FormMapping;
 import stridetally.model.Caseload;
 import stridetally.model.Contact;
 import stridetally.model.Settings;
@@ -66,6 +67,21 @@ public final class Logbook {
             return new Logbook(folder, knownOn, knownOn.map(journal::knownOn).orElse(journal), settings, Map.of());
         } catch (IOException unreadable) {
             throw unreadable(root.toString(), unreadable);
+        }
+    }
+
+    /** The saved mappings of forms, by name of their files. */
+    public List<FormMapping> forms() {
+        if (!Files.isDirectory(folder.forms())) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder.forms())) {
+            return files.filter(file -> file.toString().endsWith(".toml"))
+                    .sorted()
+                    .map(file -> FormFile.read(file, folder.name(file)))
+                    .toList();
+        } catch (IOException unreadable) {
+            throw unreadable(folder.name(folder.forms()), unreadable);
         }
     }
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import stridetally.ingest.FormMapping;
 import stridetally.problem.InputRefused;
 import stridetally.problem.OutputRefused;
 
@@ -153,6 +154,25 @@ public final class LogbookWriter implements AutoCloseable {
                 return;
             }
             disk.replace(file, folder.entries().resolve(FILE_TEMPORARY), content);
+        } catch (IOException cause) {
+            throw refused(folder, cause);
+        }
+    }
+
+    /**
+     * Keeps a mapping under {@code forms/}; its place in the logbook, or empty when the same one is there. One with the
+     * same headings is written over.
+     */
+    public Optional<String> saveForm(FormMapping mapping) {
+        byte[] content = FormText.of(mapping).getBytes(StandardCharsets.UTF_8);
+        Path file = folder.form(mapping.headings());
+        try {
+            DurableFiles.folder(folder.forms());
+            if (Files.exists(file) && java.util.Arrays.equals(Files.readAllBytes(file), content)) {
+                return Optional.empty();
+            }
+            disk.replace(file, folder.entries().resolve(FILE_TEMPORARY), content);
+            return Optional.of(folder.name(file));
         } catch (IOException cause) {
             throw refused(folder, cause);
         }

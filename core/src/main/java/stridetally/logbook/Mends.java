@@ -12,26 +12,26 @@ import java.util.function.UnaryOperator;
 import stridetally.problem.At;
 import stridetally.problem.InputRefused;
 import stridetally.problem.RowProblem;
-import stridetally.table.Row;
 
 /**
  * Which rows of a log stand for which rows that were set aside, and what became of them: a row is closed when everything
  * that it says now was taken or is there already; else it stays open, as the same row. In a corrected set-aside file the
- * rows say which they are. In any other file they are those that stand where a row was set aside, cell for cell the same:
- * so the same log can come in again, and nothing is set aside twice.
+ * rows say which they are. In any other file they are found by {@link EarlierRows}: so the same log can come in again, and
+ * nothing is set aside twice.
  */
 final class Mends {
+    private static final List<SetAsideRecord> NONE = List.of();
+
     private final Optional<Logbook> book;
     private final Set<LineRange> closedBefore;
     private final Map<Integer, List<SetAsideRecord>> records = new HashMap<>();
     private final Map<Long, SetAsideRecord> byLine = new HashMap<>();
-    private final Map<List<String>, SetAsideRecord> byCells = new HashMap<>();
-    private UnaryOperator<Row> kept = row -> row;
-    private int width;
+    private Optional<EarlierRows> earlier = Optional.empty();
     private boolean mendedFile;
     private final Set<LineRange> named = new LinkedHashSet<>();
+    private final Set<LineRange> anew = new LinkedHashSet<>();
     private final Set<LineRange> open = new LinkedHashSet<>();
-    private final Set<Long> openLines = new LinkedHashSet<>();
+    private final Set<At> openLines = new LinkedHashSet<>();
     private long skipped;
     private long blankRows;
 
@@ -43,22 +43,33 @@ final class Mends {
     /**
      * From now on, for a file that is no set-aside file.
      *
-     * @param columns how many headings it has
-     * @param asKept a row as it would be set aside
+     * @param headings under which its rows are kept
+     * @param asKept the cells of a row as they would be set aside
      */
-    void ofSource(String sourceHash, String shortName, int columns, UnaryOperator<Row> asKept) {
-        width = columns;
-        kept = asKept;
+    void ofSource(
+            EntryKind kind,
+            String sourceHash,
+            String shortName,
+            List<String> headings,
+            UnaryOperator<List<String>> asKept) {
+        EarlierRows rows = new EarlierRows(headings.size(), asKept);
         Logbook logbook = book.orElseThrow();
         for (Entry entry : logbook.liveEntries()) {
             boolean sameFile = entry.sourceHash().equals(sourceHash);
-            for (SetAsideRecord record : logbook.setAside(entry.number())) {
-                String at = record.row().at();
-                if (sameFile || at.startsWith(shortName + ":")) {
-                    byCells.putIfAbsent(key(at, record.row().cells()), record);
+            for (SetAsideRecord record : entry.kind() == kind ? logbook.setAside(entry.number()) : NONE) {
+                if (sameFile || isOf(record, shortName)) {
+                    rows.ofThisFile(record, shortName);
+                } else if (record.headings().equals(headings)) {
+                    rows.ofAnyFile(record);
                 }
             }
         }
+        earlier = Optional.of(rows);
+    }
+
+    private static boolean isOf(SetAsideRecord record, String shortName) {
+        String at = record.row().at();
+        return at.startsWith(shortName + ":") || (shortName.endsWith("]!") && at.startsWith(shortName));
     }
 
     /** Whether the rows come from a corrected set-aside file. */
@@ -114,39 +125,79 @@ final class Mends {
         blankRows = count;
     }
 
+    /** Whether rows of the log may be earlier ones, so that all of it is to be looked at first. */
+    boolean mayHoldEarlierRows() {
+        return earlier.map(EarlierRows::any).orElse(false);
+    }
+
+    /** A row of the log, in that first look. */
+    void look(Stand row) {
+        earlier.orElseThrow().look(row);
+    }
+
+    /** The first look is over. */
+    void settle() {
+        earlier.orElseThrow().settle();
+    }
+
     /** The set-aside row that a row of the log stands for. */
-    Optional<SetAsideRecord> of(Row row) {
-        Optional<SetAsideRecord> record = Optional.ofNullable(byLine.get(row.line()));
-        if (record.isEmpty() && !byCells.isEmpty()) {
-            record = Optional.ofNullable(
-                    byCells.get(key(":" + row.line(), kept.apply(row).cells())));
-        }
+    Optional<SetAsideRecord> of(Stand row) {
+        Optional<SetAsideRecord> record = Optional.ofNullable(
+                        byLine.get(row.kept().line()))
+                .or(() -> match(row).map(EarlierRows.Match::record));
         record.ifPresent(one -> named.add(range(one)));
         return record;
     }
 
+    private Optional<EarlierRows.Match> match(Stand row) {
+        return earlier.flatMap(rows -> rows.find(row));
+    }
+
     /** Whether it stands for one that was closed before, and is to be passed over. */
-    boolean isClosed(Row row) {
-        Optional<LineRange> closed =
-                of(row).map(Mends::range).filter(one -> book.orElseThrow().isClosed(one) || closedBefore.contains(one));
+    boolean isClosed(Stand row) {
+        boolean corrected = isCorrected(row);
+        Optional<LineRange> closed = of(row).map(Mends::range).filter(this::isClosed);
         closed.ifPresent(named::remove);
-        return closed.isPresent();
+        return closed.isPresent() && !corrected;
     }
 
-    /** Something in the row could not be taken; false when it stands for no set-aside row. */
-    boolean staysOpen(Row row) {
+    /** Whether an earlier row was mended or dismissed, before this run or in it. */
+    boolean isClosed(SetAsideRecord record) {
+        return isClosed(range(record));
+    }
+
+    private boolean isClosed(LineRange row) {
+        return book.map(one -> one.isClosed(row)).orElse(false) || closedBefore.contains(row);
+    }
+
+    private boolean isCorrected(Stand row) {
+        return match(row)
+                .map(one -> one.change() == EarlierRows.Change.CORRECTED)
+                .orElse(false);
+    }
+
+    /** Something in the row could not be taken; false when it is to be set aside, alone or in the place of an earlier one. */
+    boolean staysOpen(Stand row) {
         Optional<SetAsideRecord> record = of(row);
-        record.ifPresent(one -> {
-            open.add(range(one));
-            openLines.add(row.line());
-        });
-        return record.isPresent();
+        if (record.isEmpty()) {
+            return false;
+        }
+        if (isCorrected(row)) {
+            if (!isClosed(record.get())) {
+                anew.add(range(record.get()));
+            }
+            return false;
+        }
+        open.add(range(record.get()));
+        openLines.add(row.kept());
+        return true;
     }
 
-    /** Rows that are closed by what was taken, by entry and number. */
+    /** Rows that are closed by what was taken, or set aside in their place; by entry and number. */
     List<LineRange> closed() {
         Set<LineRange> closed = new LinkedHashSet<>(named);
         closed.removeAll(open);
+        closed.removeIf(this::isClosed);
         return sorted(closed);
     }
 
@@ -178,10 +229,15 @@ final class Mends {
     /** Sentences for the person. */
     List<String> notes() {
         List<String> notes = new ArrayList<>();
-        int closed = closed().size();
+        int closed = closed().size() - anew.size();
         if (closed > 0) {
             notes.add(Plural.rows(closed) + " that had been set aside "
                     + (closed == 1 ? "is mended and closed" : "are mended and closed"));
+        }
+        if (!anew.isEmpty()) {
+            notes.add(Plural.rows(anew.size()) + " that had been set aside"
+                    + (anew.size() == 1 ? " was changed, but cannot" : " were changed, but cannot")
+                    + " be taken yet; set aside anew in place of what was there");
         }
         if (!open.isEmpty()) {
             notes.add(Plural.rows(open.size()) + " cannot be taken yet; open as before: "
@@ -199,17 +255,6 @@ final class Mends {
 
     private static LineRange range(SetAsideRecord record) {
         return LineRange.line(record.entry(), record.number());
-    }
-
-    /** The place within its file, and the cells as a set-aside file holds them. */
-    private List<String> key(String at, List<String> cells) {
-        List<String> key = new ArrayList<>();
-        key.add(at.substring(at.lastIndexOf(':')));
-        for (int column = 0; column < width; column++) {
-            key.add(column < cells.size() ? cells.get(column) : "");
-        }
-        key.add(SetAsideText.further(cells, width));
-        return key;
     }
 
     private static List<LineRange> sorted(Set<LineRange> rows) {

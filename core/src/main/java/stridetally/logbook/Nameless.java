@@ -6,7 +6,6 @@ import java.util.Set;
 import stridetally.ingest.NamesToCodes;
 import stridetally.model.StudentCode;
 import stridetally.problem.ProblemCode;
-import stridetally.table.Row;
 
 /**
  * Rows that are set aside while names are turned into codes: what stands in the student cell and is no code may be a name
@@ -34,9 +33,9 @@ record Nameless(Set<StudentCode> codes, int column) {
         return new SetAsideRow(row.student(), row.at(), row.codes(), row.reasons(), row.mend(), cells);
     }
 
-    /** A row of a log as it would be set aside; one that could not be cut has a single cell. */
-    Row row(Row row, int width) {
-        List<String> cells = new ArrayList<>(row.cells());
+    /** The cells of a row of a log as they would be set aside; one that could not be cut has a single cell. */
+    List<String> cells(List<String> written, int width) {
+        List<String> cells = new ArrayList<>(written);
         if (cells.size() == 1 && width > 1) {
             cells.clear();
         } else if (column >= 0
@@ -44,7 +43,7 @@ record Nameless(Set<StudentCode> codes, int column) {
                 && !maySay(cells.get(column).strip())) {
             cells.set(column, "");
         }
-        return new Row(row.line(), cells);
+        return cells;
     }
 
     boolean maySay(String student) {

@@ -3,19 +3,19 @@ package stridetally.logbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import stridetally.ingest.ColumnSamples;
 import stridetally.ingest.KnownTrials;
+import stridetally.ingest.LogRow;
 import stridetally.ingest.TrialCells;
-import stridetally.ingest.TrialColumn;
 import stridetally.ingest.TrialFeed;
 import stridetally.ingest.TrialLog;
 import stridetally.ingest.TrialOrdinals;
 import stridetally.measures.Measure;
 import stridetally.model.Trial;
-import stridetally.problem.At;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
-import stridetally.table.Row;
 
 /**
  * One log of trials on its way into a logbook: each row is taken, known already, set aside with its reason, or blank, and
@@ -44,6 +44,7 @@ public final class TrialImport {
      * What became of a log.
      *
      * @param superseded lines of earlier entries in whose place its rows stand
+     * @param notes sentences on the rows
      * @param numbered rows without a try number, which were numbered in file order
      */
     public record Outcome(
@@ -54,10 +55,12 @@ public final class TrialImport {
             long blank,
             List<LineRange> superseded,
             long numbered,
-            ProblemTally problems) {
+            ProblemTally problems,
+            List<String> notes) {
 
         public Outcome {
             superseded = List.copyOf(superseded);
+            notes = List.copyOf(notes);
         }
     }
 
@@ -73,6 +76,7 @@ public final class TrialImport {
     private final TrialOrdinals ordinals = new TrialOrdinals();
     private final ProblemTally problems = new ProblemTally();
     private final List<LineRange> superseded = new ArrayList<>();
+    private final ColumnSamples samples;
     private long taken;
     private long known;
     private long setAside;
@@ -82,31 +86,48 @@ public final class TrialImport {
      *
      * @param knownTrials every trial of the logbook; learns those of this log
      * @param entry the number that the entry of this log will have
+     * @param samples learns what became of cells
      */
-    public TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination) {
-        this(log, knownTrials, clash, entry, destination, Mends.none());
+    public TrialImport(
+            TrialLog log,
+            KnownTrials knownTrials,
+            Clash clash,
+            int entry,
+            Destination destination,
+            ColumnSamples samples) {
+        this(log, knownTrials, clash, entry, destination, samples, Mends.none());
     }
 
-    TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination, Mends mends) {
+    TrialImport(
+            TrialLog log,
+            KnownTrials knownTrials,
+            Clash clash,
+            int entry,
+            Destination destination,
+            ColumnSamples samples,
+            Mends mends) {
         this.mends = mends;
         this.log = log;
         this.entry = entry;
         this.knownTrials = knownTrials;
         this.clash = clash;
         this.destination = destination;
+        this.samples = samples;
     }
 
     /** Brings every row to its place. */
     public Outcome run() {
         TrialLog.Count count = log.read(new TrialLog.Taker() {
             @Override
-            public void taken(Trial trial, Row row, List<RowProblem> notes) {
-                if (mends.isClosed(row)) {
+            public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
+                Stand stand = Stand.of(row);
+                if (mends.isClosed(stand)) {
                     known++;
                     return;
                 }
                 notes.forEach(note -> problems.add(mends.inFile(note)));
-                Optional<SetAsideRecord> mended = mends.of(row);
+                samples.look(trial, measure(trial), row);
+                Optional<SetAsideRecord> mended = mends.of(stand);
                 if (trial.number() > 0 || mended.isEmpty()) {
                     place(ordinals.numbered(trial), trial.number() > 0, row);
                 } else {
@@ -115,8 +136,8 @@ public final class TrialImport {
             }
 
             @Override
-            public void setAside(Row row, List<RowProblem> reasons) {
-                if (mends.isClosed(row)) {
+            public void setAside(LogRow row, List<RowProblem> reasons) {
+                if (mends.isClosed(Stand.of(row))) {
                     known++;
                 } else {
                     aside(row, reasons);
@@ -131,33 +152,46 @@ public final class TrialImport {
                 count.blank(),
                 LineRange.joined(superseded),
                 ordinals.given(),
-                problems);
+                problems,
+                count.notes());
     }
 
     /**
      * A mended row without a number comes after the tries of its session: its place among them is no longer known. One
-     * that was in conflict must say its number, or it could be taken as a try that never was.
+     * that was in conflict must say its number, or it could be taken as a try that never was; so must one that was closed
+     * before and now has another value.
      */
-    private void placeUnnumbered(Trial trial, SetAsideRecord mended, Row row) {
-        if (isDuplicate(mended) || hasCode(mended, ProblemCode.CONFLICT)) {
-            aside(
-                    row,
-                    List.of(new RowProblem(
-                            ProblemCode.CONFLICT,
-                            At.row(log.name(), row.line()),
-                            "",
-                            "the number of the try",
-                            "write it in the trial column, or dismiss " + mended.id())));
+    private void placeUnnumbered(Trial trial, SetAsideRecord mended, LogRow row) {
+        boolean closed = mends.isClosed(mended);
+        if (isDuplicate(mended) || EarlierRows.hasOneOf(mended, Set.of(ProblemCode.CONFLICT.name()))) {
+            aside(row, List.of(numberWanted(row, mended)));
             return;
         }
         int number = 1;
         while (knownTrials.originOf(trial.withNumber(number)) != 0) {
+            if (closed && knownTrials.has(trial.withNumber(number))) {
+                known++;
+                return;
+            }
             number++;
         }
-        place(trial.withNumber(number), false, row);
+        if (closed) {
+            aside(row, List.of(numberWanted(row, mended)));
+        } else {
+            place(trial.withNumber(number), false, row);
+        }
     }
 
-    private void place(Trial trial, boolean numberWritten, Row row) {
+    private static RowProblem numberWanted(LogRow row, SetAsideRecord mended) {
+        return new RowProblem(
+                ProblemCode.CONFLICT,
+                row.place(),
+                "",
+                "the number of the try",
+                "write it in the trial column, or dismiss " + mended.id());
+    }
+
+    private void place(Trial trial, boolean numberWritten, LogRow row) {
         long here = TrialFeed.origin(entry, lines.next());
         KnownTrials.Standing standing = knownTrials.add(trial, here);
         if (standing == KnownTrials.Standing.NEW) {
@@ -167,7 +201,8 @@ public final class TrialImport {
         long before = knownTrials.originOf(trial);
         boolean inThisFile = TrialFeed.entry(before) == entry;
         if (standing == KnownTrials.Standing.SAME) {
-            if (inThisFile || mends.of(row).map(TrialImport::isDuplicate).orElse(false)) {
+            if (inThisFile
+                    || mends.of(Stand.of(row)).map(TrialImport::isDuplicate).orElse(false)) {
                 aside(row, List.of(duplicate(row, before)));
             } else {
                 known++;
@@ -182,19 +217,19 @@ public final class TrialImport {
         }
     }
 
-    private RowProblem duplicate(Row row, long before) {
+    private RowProblem duplicate(LogRow row, long before) {
         return new RowProblem(
                 ProblemCode.DUPLICATE,
-                At.row(log.name(), row.line()),
+                row.place(),
                 where(before) + " has the same try with the same value",
                 "one row for each try",
                 "give this try its own number, or dismiss the row");
     }
 
-    private RowProblem conflict(Row row, long before, boolean numberWritten) {
+    private RowProblem conflict(LogRow row, long before, boolean numberWritten) {
         return new RowProblem(
                 ProblemCode.CONFLICT,
-                At.row(log.name(), row.line()),
+                row.place(),
                 where(before) + " has this " + (numberWritten ? "try" : "try (by its place in the session)")
                         + " with another value",
                 "one value for each try",
@@ -210,40 +245,40 @@ public final class TrialImport {
     }
 
     private static boolean isDuplicate(SetAsideRecord record) {
-        return hasCode(record, ProblemCode.DUPLICATE);
-    }
-
-    private static boolean hasCode(SetAsideRecord record, ProblemCode code) {
-        return List.of(record.row().codes().split(" ", -1)).contains(code.name());
+        return EarlierRows.hasOneOf(record, Set.of(ProblemCode.DUPLICATE.name()));
     }
 
     /** The place of a row also says what it stands for: that is how a reader of the entry sees it. */
-    private void take(Trial trial, Row row, String replaces) {
-        Measure measure = log.rules()
-                .catalogue()
-                .find(trial.key().measure())
-                .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
-        List<String> cells = TrialCells.of(trial, measure);
-        String mended = mends.of(row).map(one -> ", mends " + one.id()).orElse("");
+    private void take(Trial trial, LogRow row, String replaces) {
+        Stand stand = Stand.of(row);
+        List<String> cells = TrialCells.of(trial, measure(trial));
+        String mended = mends.of(stand).map(one -> ", mends " + one.id()).orElse("");
         cells.set(AT, cells.get(AT) + mended + replaces);
         destination.row(cells);
         lines.add(row.line(), cells);
         taken++;
     }
 
-    private void aside(Row row, List<RowProblem> reasons) {
+    private Measure measure(Trial trial) {
+        return log.rules()
+                .catalogue()
+                .find(trial.key().measure())
+                .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
+    }
+
+    private void aside(LogRow row, List<RowProblem> reasons) {
+        Stand stand = Stand.of(row);
         reasons.forEach(reason -> problems.add(mends.inFile(reason)));
         setAside++;
-        if (mends.staysOpen(row)) {
+        if (mends.staysOpen(stand)) {
             return;
         }
-        String at = At.row(log.shortName(), row.line()).text();
-        destination.setAside(SetAsideRow.of(readStudent(row), at, reasons, row.cells()));
+        destination.setAside(SetAsideRow.of(readStudent(row), row.kept().text(), reasons, row.cells()));
     }
 
     /** The code, only when it is one of the roster: the cell may hold a name. */
-    private String readStudent(Row row) {
-        String written = log.layout().text(row.cells(), TrialColumn.STUDENT);
+    private String readStudent(LogRow row) {
+        String written = row.student();
         boolean known = log.rules()
                 .roster()
                 .map(codes -> codes.stream().anyMatch(code -> code.text().equals(written)))

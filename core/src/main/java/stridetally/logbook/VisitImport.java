@@ -64,7 +64,7 @@ final class VisitImport implements VisitLog.Taker {
             setAside(row, List.of(wrong.get()));
             return;
         }
-        if (mends.isClosed(row)) {
+        if (mends.isClosed(stand(row))) {
             known++;
             return;
         }
@@ -89,16 +89,20 @@ final class VisitImport implements VisitLog.Taker {
 
     @Override
     public void setAside(Row row, List<RowProblem> reasons) {
-        if (mends.isClosed(row)) {
+        if (mends.isClosed(stand(row))) {
             known++;
             return;
         }
         reasons.forEach(reason -> problems.add(mends.inFile(reason)));
         setAside++;
-        if (mends.staysOpen(row)) {
+        if (mends.staysOpen(stand(row))) {
             return;
         }
         destination.setAside(SetAsideRow.of("", At.row(shortName, row.line()).text(), reasons, row.cells()));
+    }
+
+    private Stand stand(Row row) {
+        return new Stand(At.row(shortName, row.line()), row.cells());
     }
 
     private Optional<RowProblem> unknownStudent(Visit visit, Row row) {

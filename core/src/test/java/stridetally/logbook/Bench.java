@@ -51,7 +51,14 @@ final class Bench {
                 Optional.empty(),
                 "north");
         return new ImportRun(
-                writer, open, kind -> known(open, kind), rules, TrialImport.Clash.SET_ASIDE, "", Optional.empty());
+                writer,
+                open,
+                kind -> known(open, kind),
+                rules,
+                TrialImport.Clash.SET_ASIDE,
+                "",
+                new Forms(Optional.empty(), open.forms()),
+                Optional.empty());
     }
 
     private static KnownTrials known(Logbook open, EntryKind kind) {

@@ -148,6 +148,64 @@ class MendingTest {
         assertTrue(sentences.stream().anyMatch(one -> one.startsWith("mended.csv:2:12: VALUE")), sentences.toString());
     }
 
+    @Test
+    void aLogWithOneMoreRowSetsNothingAsideTwice() {
+        ImportedFile longer = bring("log.csv", LOG + "S01,2025-10-06,line-steps,3,8,steps,independent,\n");
+        assertEquals(List.of(5L, 1L, 1L, 3L, 0L), counts(longer));
+        assertEquals(List.of("0001:1", "0001:2", "0001:3"), open());
+        // What the journal counts of it: the three rows that lie there already are known.
+        assertEquals(
+                new Entry.Counts(5, 1, 4, 0, 0), book.open().entries().get(1).counts());
+    }
+
+    @Test
+    void rowsThatARowPutInAboveMovedDownAreTheSame() {
+        String[] lines = LOG.split("\n", 2);
+        ImportedFile longer =
+                bring("log.csv", lines[0] + "\nS01,2025-10-06,line-steps,7,8,steps,independent,\n" + lines[1]);
+        assertEquals(List.of(5L, 1L, 1L, 3L, 0L), counts(longer));
+        assertEquals(List.of("0001:1", "0001:2", "0001:3"), open());
+    }
+
+    @Test
+    void theSameLogUnderAnotherNameWithOneMoreRowSetsNothingAsideTwice() {
+        ImportedFile longer = bring("november.csv", LOG + "S01,2025-10-06,line-steps,3,8,steps,independent,\n");
+        assertEquals(List.of(5L, 1L, 1L, 3L, 0L), counts(longer));
+        assertEquals(List.of("0001:1", "0001:2", "0001:3"), open());
+    }
+
+    @Test
+    void aRowThatWasCorrectedInItsOwnLogClosesWhatWasSetAside() {
+        ImportedFile corrected = bring("log.csv", LOG.replace(",many,", ",6,").replace("sort of", "kind of"));
+        // Row 1 is known. Row 2 is taken now. Row 3 still has no help word: set aside anew, in place of what was there.
+        assertEquals(List.of(4L, 1L, 1L, 2L, 0L), counts(corrected));
+        assertEquals(List.of("0001:3", "0002:1"), open());
+        assertEquals(
+                List.of(new LineRange(1, 1, 2)), book.open().entries().get(1).mended());
+        assertTrue(corrected.notes().stream().anyMatch(note -> note.startsWith("1 row that had been set aside is")));
+        // Once more: nothing is taken twice, though the row has no number.
+        var before = book.content();
+        ImportedFile again = bring("log.csv", LOG.replace(",many,", ",6,").replace("sort of", "kind of"));
+        assertEquals(List.of(4L, 0L, 2L, 2L, 0L), counts(again));
+        assertEquals(before, book.content());
+    }
+
+    @Test
+    void unnumberedTriesAfterACorrectedOneKeepTheirPlaces() {
+        String log = """
+                Student,Date,Measure,Value,Units,Help
+                S02,2025-10-06,line-steps,4,steps,independent
+                S02,2025-10-06,line-steps,many,steps,independent
+                S02,2025-10-06,line-steps,5,steps,independent
+                """;
+        assertEquals(List.of(3L, 2L, 0L, 1L, 0L), counts(bring("second.csv", log)));
+        // The tries 4 and 5 are there; 6 is one more, and none of the three is taken twice.
+        assertEquals(List.of(3L, 1L, 2L, 0L, 0L), counts(bring("second.csv", log.replace("many", "6"))));
+        assertEquals(List.of(3L, 0L, 3L, 0L, 0L), counts(bring("second.csv", log.replace("many", "6"))));
+        // A second correction cannot be told from another try without its number.
+        assertEquals(List.of(3L, 0L, 2L, 1L, 0L), counts(bring("second.csv", log.replace("many", "7"))));
+    }
+
     private String file() {
         return book.content().getOrDefault("set-aside/0001.csv", "");
     }

@@ -28,7 +28,10 @@ import stridetally.cli.options.WritingOptions;
 public final class ImportCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(paramLabel = "FILE", arity = "0..*", description = "CSV or TSV files.")
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "0..*",
+            description = "CSV, TSV or .xlsx files, one row a try or tries side by side.")
     private List<Path> files = List.of();
 
     @Option(names = "--logbook", paramLabel = "DIR", required = true, description = "The logbook.")
@@ -61,7 +64,7 @@ public final class ImportCommand implements Callable<Integer> {
         checkUsage();
         Mending mending = new Mending(console, logbook, asOf.journalTime(console.clock()));
         if (mend.status()) {
-            return mending.status(asOf.day(console.clock()), mend.quietDays(), output);
+            return mending.status(asOf.day(console.clock()), mend.known(), mend.quietDays(), output);
         }
         if (mend.checkGoals()) {
             return mending.checkGoals(asOf.day(console.clock()), output);
@@ -83,6 +86,9 @@ public final class ImportCommand implements Callable<Integer> {
         if ((mend.undo().isPresent() || mend.dismiss().isPresent())
                 && mend.why().isBlank()) {
             refuse("say why, with --why; the reason is kept in the journal");
+        }
+        if (mend.known().isPresent() && !mend.status()) {
+            refuse("--known goes with --status: what is written is written now");
         }
     }
 

@@ -52,8 +52,8 @@ final class Mending {
         return ExitCodes.DONE;
     }
 
-    int status(LocalDate asOf, int quietDays, OutputOptions output) {
-        OpenLogbook open = OpenLogbook.at(folder, Optional.empty());
+    int status(LocalDate asOf, Optional<LocalDate> known, int quietDays, OutputOptions output) {
+        OpenLogbook open = OpenLogbook.at(folder, known);
         open.problems().forEach(problem -> console.warn(problem.sentence()));
         output.write(console, StatusTable.content(open, asOf, quietDays, output.format(Format.MARKDOWN)));
         return ExitCodes.DONE;

@@ -1,5 +1,6 @@
 package stridetally.cli.options;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -31,6 +32,19 @@ public final class ImportOptions {
                     "The trials are what another observer saw of the same tries: kept for agreement, never counted.")
     private boolean secondObserver;
 
+    @Option(
+            names = "--columns",
+            paramLabel = "FILE",
+            description = "A mapping that says how a form is laid out; --dry-run -o FILE.toml writes the one in use."
+                    + " Kept in the logbook, for the next file with the same headings.")
+    private @Nullable Path columns;
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "NAME",
+            description = "The sheet of a workbook (default: every visible one with known headings).")
+    private @Nullable String sheet;
+
     @Option(names = "--new", description = "Begin the logbook: DIR must be new or empty.")
     private boolean begin;
 
@@ -39,7 +53,10 @@ public final class ImportOptions {
             description = "A try that is there with another value is replaced by the one of this file.")
     private boolean replace;
 
-    @Option(names = "--dry-run", description = "Read and tell everything, write nothing.")
+    @Option(
+            names = "--dry-run",
+            description =
+                    "Read and tell everything, also what each column was taken for; nothing goes into the logbook.")
     private boolean dryRun;
 
     @Option(names = "--strict", description = "Take nothing at all when any row would be set aside (exit code 3).")
@@ -68,6 +85,16 @@ public final class ImportOptions {
     /** Kept for agreement only. */
     public boolean secondObserver() {
         return secondObserver;
+    }
+
+    /** The mapping of a form, when given. */
+    public Optional<Path> columns() {
+        return Optional.ofNullable(columns);
+    }
+
+    /** The one sheet to read, when said. */
+    public Optional<String> sheet() {
+        return Optional.ofNullable(sheet);
     }
 
     /** Begin a logbook. */

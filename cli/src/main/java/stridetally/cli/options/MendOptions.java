@@ -1,5 +1,6 @@
 package stridetally.cli.options;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,13 @@ public final class MendOptions {
             description = "Tell for every goal which of its parts are missing, doubtful or fine.")
     private boolean checkGoals;
 
+    @Option(
+            names = "--known",
+            paramLabel = "DATE",
+            converter = IsoDate.class,
+            description = "With --status: as the logbook was known on DATE.")
+    private @Nullable LocalDate known;
+
     /** Our choice of a default: four weeks. */
     @Option(
             names = "--quiet-days",
@@ -67,6 +75,11 @@ public final class MendOptions {
     /** Tell how the goals are written. */
     public boolean checkGoals() {
         return checkGoals;
+    }
+
+    /** The day on which the logbook was known so. */
+    public Optional<LocalDate> known() {
+        return Optional.ofNullable(known);
     }
 
     /** Days without a try after which a student is named. */
