@@ -5,7 +5,6 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stridetally.model.Trial;
 import stridetally.problem.At;
 import stridetally.problem.Checked;
@@ -14,7 +13,6 @@ import stridetally.problem.RowProblem;
 import stridetally.table.Row;
 import stridetally.table.RowSink;
 import stridetally.table.TableReader;
-import stridetally.units.DecimalMark;
 
 /**
  * A log of trials: headings in any order, then rows; separated by comma, semicolon, tab or |, or a sheet of a workbook.
@@ -72,12 +70,12 @@ public final class TrialLog {
         LogRules said = rules.with(mapping);
         try (Reader reader = text.open()) {
             TableReader table = TableReader.sniffing(reader, name, TrialLayout::isKnown);
-            Proofs proofs = new Proofs(name, form);
-            table.forEach(proofs);
-            if (!proofs.any) {
+            FileProof proof = new FileProof(name, form);
+            table.forEach(proof);
+            if (!proof.any()) {
                 throw new InputRefused(name + ": a heading row and no rows below it; nothing to read");
             }
-            return proofs.log(text, said);
+            return new TrialLog(text, proof.rules(said), proof.form(said));
         } catch (IOException failed) {
             throw unreadable(name, failed);
         } catch (UncheckedIOException failed) {
@@ -122,65 +120,6 @@ public final class TrialLog {
 
     static InputRefused unreadable(String name, Exception failed) {
         return new InputRefused(name + ": could not be read to its end; check the disk and try again", failed);
-    }
-
-    /** The first pass: what the whole file proves. */
-    private static final class Proofs implements RowSink {
-        private final TrialForm form;
-        private final DateOrderProof dates;
-        private final DecimalProof decimals = new DecimalProof();
-        private final RowEnds ends;
-        private boolean any;
-
-        Proofs(String name, TrialForm form) {
-            this.form = form;
-            this.dates = new DateOrderProof(name, form.first());
-            this.ends = new RowEnds(name, form);
-        }
-
-        @Override
-        public void row(Row row) {
-            if (row.line() <= form.lastHeadingLine()) {
-                return;
-            }
-            any = true;
-            if (ends.isNoTry(row)) {
-                return;
-            }
-            dates.look(row);
-            for (TrialLayout layout : form.tries()) {
-                decimals.look(row, layout);
-            }
-        }
-
-        @Override
-        public void problem(RowProblem problem, String written) {
-            any = any || problem.at().line() > form.lastHeadingLine();
-        }
-
-        @Override
-        public void blank(long line) {
-            ends.blank();
-        }
-
-        TrialLog log(TextSource text, LogRules rules) {
-            TrialForm known = form;
-            LogRules proven = rules;
-            if (dates.countsDays() && form.first().form().dayCount().isEmpty()) {
-                known = known.with(
-                        DayCount.SPREADSHEET,
-                        "every date is a spreadsheet's day number, read in the usual system (45717 is 2025-03-01); if the"
-                                + " dates are four years early, format the column as a date and save again");
-            } else {
-                proven = proven.with(dates.order(rules.order()));
-            }
-            Optional<Long> comma = decimals.comma(rules.decimals());
-            if (comma.isPresent()) {
-                proven = proven.with(DecimalMark.COMMA);
-                known = known.noting("read with a decimal comma, which line " + comma.get() + " proves");
-            }
-            return new TrialLog(text, proven, known);
-        }
     }
 
     private final class RowsOut implements RowSink {

@@ -1,6 +1,8 @@
 package stridetally.logbook;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -22,6 +24,7 @@ import stridetally.ingest.FormMapping;
 import stridetally.ingest.FormRules;
 import stridetally.ingest.TrialColumn;
 import stridetally.problem.InputRefused;
+import stridetally.problem.OutputRefused;
 import stridetally.problem.Spelling;
 import stridetally.units.DecimalMark;
 
@@ -60,11 +63,27 @@ public final class FormFile {
 
     /** Reads a mapping; {@code name} is what messages call it. */
     public static FormMapping read(Path path, String name) {
-        if (!java.nio.file.Files.isRegularFile(path)) {
+        if (!Files.isRegularFile(path)) {
             throw new InputRefused(
                     name + " does not exist; --columns names a mapping, which --dry-run -o FILE.toml writes");
         }
         return new FormFile(TomlFile.read(path, name), name).mapping();
+    }
+
+    /** The saved mappings of a logbook, by name of their files. */
+    static List<FormMapping> all(LogbookFolder folder) {
+        if (!Files.isDirectory(folder.forms())) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder.forms())) {
+            return files.filter(file -> file.toString().endsWith(".toml"))
+                    .sorted()
+                    .map(file -> read(file, folder.name(file)))
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new OutputRefused(
+                    folder.name(folder.forms()) + " cannot be read; check the disk and its permissions", unreadable);
+        }
     }
 
     private FormMapping mapping() {

@@ -8,25 +8,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import stridetally.ingest.ColumnSamples;
 import stridetally.ingest.FirstRows;
 import stridetally.ingest.FormMapping;
 import stridetally.ingest.KnownTrials;
-import stridetally.ingest.LogRow;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.NamesToCodes;
 import stridetally.ingest.TextSource;
 import stridetally.ingest.TrialCells;
 import stridetally.ingest.TrialColumn;
 import stridetally.ingest.TrialLog;
-import stridetally.model.Trial;
-import stridetally.model.Visit;
-import stridetally.problem.At;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemTally;
-import stridetally.problem.RowProblem;
-import stridetally.table.Row;
 
 /**
  * Brings files into a logbook one after another, each as an entry of its own. Without a writer it is a dry run: all is
@@ -99,8 +92,8 @@ public final class ImportRun {
         TrialLog log = TrialLog.open(file.text(), rules, mapping);
         List<String> headings = log.form().keptHeadings();
         Optional<Nameless> nameless = nameless(log.form().keptColumn(TrialColumn.STUDENT));
-        ofSource(file, kind, original, sourceHash, headings, nameless);
-        lookForEarlierRows(log, file.mends());
+        EarlierLook.begin(file, kind, original, sourceHash, headings, nameless);
+        EarlierLook.at(log, file.mends());
         Optional<EntryDraft> draft = writer.map(one -> one.draft(kind, TrialCells.HEADINGS, headings));
         try {
             ColumnSamples samples = new ColumnSamples();
@@ -143,8 +136,8 @@ public final class ImportRun {
         List<String> headings = visitHeadings(text);
         Optional<Nameless> nameless =
                 nameless(headings.stream().map(KeptTable::fold).toList().indexOf("student"));
-        ofSource(file, EntryKind.VISITS, original, sourceHash, headings, nameless);
-        lookForEarlierRows(text, original.bytes().shortName(), file.mends());
+        EarlierLook.begin(file, EntryKind.VISITS, original, sourceHash, headings, nameless);
+        EarlierLook.at(text, original.bytes().shortName(), file.mends());
         Optional<EntryDraft> draft = writer.map(one -> one.draft(EntryKind.VISITS, EntryKind.VISIT_COLUMNS, headings));
         try (Reader reader = text.open()) {
             VisitImport visits = new VisitImport(
@@ -176,7 +169,7 @@ public final class ImportRun {
         if (file.rows() > 0 && kind == EntryKind.TRIALS) {
             TrialLog.open(file.text(), rules, mapping(file));
         } else if (file.rows() > 0) {
-            look(file.text(), VisitLog.Taker.NOBODY);
+            EarlierLook.through(file.text(), VisitLog.Taker.NOBODY);
         }
     }
 
@@ -195,66 +188,6 @@ public final class ImportRun {
         return writer.get()
                 .saveForm(kept)
                 .map(file -> "the mapping is kept as " + file + " and used for the next file with these headings");
-    }
-
-    /** Rows of the same file that were set aside before are the same rows. */
-    private static void ofSource(
-            MendedFile file,
-            EntryKind kind,
-            TextSource text,
-            String sourceHash,
-            List<String> headings,
-            Optional<Nameless> nameless) {
-        if (!file.mends().mendedFile()) {
-            UnaryOperator<List<String>> kept = cells -> nameless.map(without -> without.cells(cells, headings.size()))
-                    .orElse(cells);
-            file.mends().ofSource(kind, sourceHash, text.bytes().shortName(), headings, kept);
-        }
-    }
-
-    private static void lookForEarlierRows(TrialLog log, Mends mends) {
-        if (!mends.mayHoldEarlierRows()) {
-            return;
-        }
-        log.read(new TrialLog.Taker() {
-            @Override
-            public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
-                mends.look(Stand.of(row));
-            }
-
-            @Override
-            public void setAside(LogRow row, List<RowProblem> problems) {
-                mends.look(Stand.of(row));
-            }
-        });
-        mends.settle();
-    }
-
-    private static void lookForEarlierRows(TextSource visits, String shortName, Mends mends) {
-        if (!mends.mayHoldEarlierRows()) {
-            return;
-        }
-        look(visits, new VisitLog.Taker() {
-            @Override
-            public void taken(Visit visit, Row row) {
-                mends.look(new Stand(At.row(shortName, row.line()), row.cells()));
-            }
-
-            @Override
-            public void setAside(Row row, List<RowProblem> problems) {
-                mends.look(new Stand(At.row(shortName, row.line()), row.cells()));
-            }
-        });
-        mends.settle();
-    }
-
-    private static void look(TextSource visits, VisitLog.Taker taker) {
-        String name = visits.bytes().name();
-        try (Reader reader = visits.open()) {
-            VisitLog.read(reader, name, taker);
-        } catch (IOException failed) {
-            throw ImportedEntries.unreadable(name, failed);
-        }
     }
 
     private TextSource coded(TextSource text) {

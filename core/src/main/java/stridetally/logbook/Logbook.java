@@ -1,10 +1,7 @@
 package stridetally.logbook;
 
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stridetally.ingest.FormMapping;
 import stridetally.model.Caseload;
 import stridetally.model.Contact;
@@ -25,10 +21,8 @@ import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.problem.OutputRefused;
 import stridetally.table.Cells;
-import stridetally.table.Dialect;
 import stridetally.table.Header;
 import stridetally.table.Row;
-import stridetally.table.TableReader;
 
 /**
  * A logbook as of its opening; never waits for a writer, never writes. With a day given, as it was known at the end of
@@ -72,41 +66,18 @@ public final class Logbook {
 
     /** The saved mappings of forms, by name of their files. */
     public List<FormMapping> forms() {
-        if (!Files.isDirectory(folder.forms())) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder.forms())) {
-            return files.filter(file -> file.toString().endsWith(".toml"))
-                    .sorted()
-                    .map(file -> FormFile.read(file, folder.name(file)))
-                    .toList();
-        } catch (IOException unreadable) {
-            throw unreadable(folder.name(folder.forms()), unreadable);
-        }
+        return FormFile.all(folder);
     }
 
     /** Makes an empty logbook. Refuses a folder that holds something. */
     public static Logbook create(Path root, String id) {
-        LogbookFolder folder = new LogbookFolder(root);
-        refuseUnlessNew(root);
-        try {
-            DurableFiles.folder(root);
-            DurableFiles.folder(folder.entries());
-            DurableFiles.folder(folder.setAsides());
-            DurableFiles.folder(folder.history());
-            DurableFiles.create(folder.journal(), JournalText.header().getBytes(StandardCharsets.UTF_8));
-            String quoted = id.replace("\\", "\\\\").replace("\"", "\\\"");
-            String text = "id = \"" + quoted + "\"\nversion = " + SettingsFile.VERSION + "\n";
-            DurableFiles.create(folder.settings(), text.getBytes(StandardCharsets.UTF_8));
-        } catch (IOException refused) {
-            throw new OutputRefused(root + " cannot be made a logbook; check disk and permissions", refused);
-        }
+        NewLogbook.create(root, id);
         return open(root, Optional.empty());
     }
 
     /** The logbook that {@link #create} would make; nothing is written. Refuses a folder that holds something. */
     public static Logbook plan(Path root, String id) {
-        refuseUnlessNew(root);
+        NewLogbook.refuseUnlessNew(root);
         return new Logbook(
                 new LogbookFolder(root), Optional.empty(), new Journal(List.of()), Settings.usual(id), Map.of());
     }
@@ -219,7 +190,7 @@ public final class Logbook {
     List<SetAsideRecord> setAside(int entry) {
         return journal.entry(entry)
                 .filter(one -> one.counts().setAside() > 0)
-                .map(this::setAside)
+                .map(one -> SetAsideFile.read(folder, one))
                 .orElse(List.of());
     }
 
@@ -229,7 +200,7 @@ public final class Logbook {
         LineSet mended = journal.mended();
         for (Entry entry : journal.live()) {
             if (entry.counts().setAside() > 0) {
-                setAside(entry).stream()
+                SetAsideFile.read(folder, entry).stream()
                         .filter(one -> !journal.isDismissed(one.entry(), one.number())
                                 && !mended.holds(one.entry(), one.number()))
                         .forEach(open::add);
@@ -273,41 +244,6 @@ public final class Logbook {
                     .orElse(KeptTable.none(kind.file()));
         } catch (IOException unreadable) {
             throw unreadable(kind.file(), unreadable);
-        }
-    }
-
-    private List<SetAsideRecord> setAside(Entry entry) {
-        Path file = folder.setAside(entry.number());
-        String name = folder.name(file);
-        EntryReader.EntryFiles.verify(file, name, entry.setAsideHash());
-        List<SetAsideRecord> records = new ArrayList<>();
-        try (Reader reader = new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder())) {
-            TableReader table = new TableReader(reader, name, Dialect.COMMA);
-            Row heading = row(table.next().orElseThrow(() -> EntryReader.EntryFiles.changed(name)), name);
-            for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
-                records.add(SetAsideText.read(entry.number(), heading, row(next.get(), name)));
-            }
-        } catch (IOException unreadable) {
-            throw unreadable(name, unreadable);
-        }
-        return records;
-    }
-
-    private static Row row(Checked<Row> checked, String name) {
-        return checked.value().orElseThrow(() -> EntryReader.EntryFiles.changed(name));
-    }
-
-    private static void refuseUnlessNew(Path root) {
-        boolean free = !Files.exists(root);
-        if (Files.isDirectory(root)) {
-            try (Stream<Path> files = Files.list(root)) {
-                free = files.findAny().isEmpty();
-            } catch (IOException unreadable) {
-                throw unreadable(root.toString(), unreadable);
-            }
-        }
-        if (!free) {
-            throw new OutputRefused(root + " exists and is not empty; name a new folder for the new logbook");
         }
     }
 

@@ -1,6 +1,5 @@
 package stridetally.logbook;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -228,29 +227,7 @@ final class Mends {
 
     /** Sentences for the person. */
     List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        int closed = closed().size() - anew.size();
-        if (closed > 0) {
-            notes.add(Plural.rows(closed) + " that had been set aside "
-                    + (closed == 1 ? "is mended and closed" : "are mended and closed"));
-        }
-        if (!anew.isEmpty()) {
-            notes.add(Plural.rows(anew.size()) + " that had been set aside"
-                    + (anew.size() == 1 ? " was changed, but cannot" : " were changed, but cannot")
-                    + " be taken yet; set aside anew in place of what was there");
-        }
-        if (!open.isEmpty()) {
-            notes.add(Plural.rows(open.size()) + " cannot be taken yet; open as before: "
-                    + String.join(
-                            ", ",
-                            LineRange.joined(sorted(open)).stream()
-                                    .map(LineRange::text)
-                                    .toList()));
-        }
-        if (skipped > 0) {
-            notes.add(Plural.rows(skipped) + " passed over, closed before");
-        }
-        return notes;
+        return new MendNotes(closed().size() - anew.size(), anew.size(), sorted(open), skipped).sentences();
     }
 
     private static LineRange range(SetAsideRecord record) {

@@ -72,6 +72,7 @@ public final class TrialImport {
     private final Destination destination;
     private final int entry;
     private final EntryLines lines = new EntryLines();
+    private final Clashes clashes;
     private final Mends mends;
     private final TrialOrdinals ordinals = new TrialOrdinals();
     private final ProblemTally problems = new ProblemTally();
@@ -109,6 +110,7 @@ public final class TrialImport {
         this.mends = mends;
         this.log = log;
         this.entry = entry;
+        this.clashes = new Clashes(entry, lines);
         this.knownTrials = knownTrials;
         this.clash = clash;
         this.destination = destination;
@@ -164,7 +166,7 @@ public final class TrialImport {
     private void placeUnnumbered(Trial trial, SetAsideRecord mended, LogRow row) {
         boolean closed = mends.isClosed(mended);
         if (isDuplicate(mended) || EarlierRows.hasOneOf(mended, Set.of(ProblemCode.CONFLICT.name()))) {
-            aside(row, List.of(numberWanted(row, mended)));
+            aside(row, List.of(Clashes.numberWanted(row, mended)));
             return;
         }
         int number = 1;
@@ -176,19 +178,10 @@ public final class TrialImport {
             number++;
         }
         if (closed) {
-            aside(row, List.of(numberWanted(row, mended)));
+            aside(row, List.of(Clashes.numberWanted(row, mended)));
         } else {
             place(trial.withNumber(number), false, row);
         }
-    }
-
-    private static RowProblem numberWanted(LogRow row, SetAsideRecord mended) {
-        return new RowProblem(
-                ProblemCode.CONFLICT,
-                row.place(),
-                "",
-                "the number of the try",
-                "write it in the trial column, or dismiss " + mended.id());
     }
 
     private void place(Trial trial, boolean numberWritten, LogRow row) {
@@ -203,7 +196,7 @@ public final class TrialImport {
         if (standing == KnownTrials.Standing.SAME) {
             if (inThisFile
                     || mends.of(Stand.of(row)).map(TrialImport::isDuplicate).orElse(false)) {
-                aside(row, List.of(duplicate(row, before)));
+                aside(row, List.of(clashes.duplicate(row, before)));
             } else {
                 known++;
             }
@@ -213,35 +206,8 @@ public final class TrialImport {
             knownTrials.replace(trial, here);
             take(trial, row, ", replaces " + replaced.text());
         } else {
-            aside(row, List.of(conflict(row, before, numberWritten)));
+            aside(row, List.of(clashes.conflict(row, before, numberWritten)));
         }
-    }
-
-    private RowProblem duplicate(LogRow row, long before) {
-        return new RowProblem(
-                ProblemCode.DUPLICATE,
-                row.place(),
-                where(before) + " has the same try with the same value",
-                "one row for each try",
-                "give this try its own number, or dismiss the row");
-    }
-
-    private RowProblem conflict(LogRow row, long before, boolean numberWritten) {
-        return new RowProblem(
-                ProblemCode.CONFLICT,
-                row.place(),
-                where(before) + " has this " + (numberWritten ? "try" : "try (by its place in the session)")
-                        + " with another value",
-                "one value for each try",
-                TrialFeed.entry(before) == entry
-                        ? "keep the right one of the two"
-                        : "import it with --replace if this one is right, or give the try its own number");
-    }
-
-    private String where(long origin) {
-        return TrialFeed.entry(origin) == entry
-                ? "line " + lines.fileLine(TrialFeed.line(origin)) + " of this file"
-                : "entry " + LogbookFolder.four(TrialFeed.entry(origin)) + ", line " + TrialFeed.line(origin);
     }
 
     private static boolean isDuplicate(SetAsideRecord record) {
