@@ -1,10 +1,13 @@
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -16,6 +19,9 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 
 /**
  * Writes the field logs of Fallowhythe, an invented district: no place, school, child or clinic of this file exists.
@@ -101,6 +107,7 @@ public final class MakeSamples {
         Logs.write(out, rows);
         Errors.write(out, rows);
         SecondObserver.write(out, rows);
+        Forms.write(out);
         attendance.write(out);
         out.file("expected-judgements.csv", cast.expected());
         System.err.println(rows.size() + " trial rows, " + goals.size() + " goals");
@@ -1546,6 +1553,128 @@ final class Errors {
     }
 }
 
+/** Two forms as people keep them: a sheet with two heading rows, and a workbook with a sheet a student. */
+final class Forms {
+    private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>";
+    private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    private static final String OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
+    private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+    private Forms() {}
+
+    static void write(Out out) {
+        out.csv("forms/2026-autumn-screening.csv", ',', screening());
+        out.zip("forms/2026-autumn-balance.xlsx", balance());
+    }
+
+    /** Titles, two heading rows, US dates, feet and inches, a row of means. */
+    private static List<List<String>> screening() {
+        return List.of(
+                List.of("Fallowhythe - autumn screening", "", "", "", "", "", "", ""),
+                List.of("Where: gym", "", "", "", "", "", "", ""),
+                List.of("", "", "", "Standing long jump", "", "Tandem stance (sec)", "", ""),
+                List.of("Student", "Date", "Assist", "Try 1", "Try 2", "L", "R", "Notes"),
+                List.of("fh-018", "9/15/2026", "SBA", "2 ft 4 in", "2'7\"", "6", "7.5", ""),
+                List.of("fh-022", "9/15/2026", "SBA", "1 ft 11 in", "unable", "3", "", "tired, stopped"),
+                List.of("fh-038", "9/16/2026", "CGA", "1'2\"", "1'4\"", "2.5", "2", ""),
+                List.of("fh-052", "9/16/2026", "SBA", "3 ft", "3'1\"", "11", "9", ""),
+                List.of("", "", "", "", "", "", "", ""),
+                List.of("Average", "", "", "", "", "5.6", "6.2", ""));
+    }
+
+    private static Map<String, String> balance() {
+        Map<String, List<List<String>>> sheets = new LinkedHashMap<>();
+        sheets.put("fh-003", sheet("2026-10-06", "4.2", "5.1", "2026-10-20", "5", "6.3"));
+        sheets.put("fh-007", sheet("2026-10-06", "9.5", "8", "2026-10-20", "10.2", "9.4"));
+        sheets.put("fh-011", sheet("2026-10-07", "1.5", "2", "2026-10-21", "2.2", "DNT"));
+        sheets.put("How to", List.of(List.of(words("One row a day; stop the watch when a foot moves."))));
+        return workbook(sheets);
+    }
+
+    private static List<List<String>> sheet(
+            String first, String left, String right, String second, String left2, String right2) {
+        return List.of(
+                List.of(words("Heel to toe stand, one sheet a student")),
+                List.of(),
+                List.of(words("Date"), words("Tandem stance L (s)"), words("Tandem stance R (s)"), words("Help")),
+                List.of(day(first), value(left), value(right), words("SBA")),
+                List.of(day(second), value(left2), value(right2), words("SBA")),
+                List.of(words("Mean"), "<c @><f>AVERAGE(B4:B5)</f><v>" + mean(left, left2) + "</v></c>"));
+    }
+
+    private static String mean(String one, String other) {
+        return new java.math.BigDecimal(one)
+                .add(new java.math.BigDecimal(other))
+                .divide(java.math.BigDecimal.valueOf(2))
+                .toPlainString();
+    }
+
+    private static String words(String text) {
+        return "<c @ t=\"inlineStr\"><is><t>" + text + "</t></is></c>";
+    }
+
+    private static String day(String iso) {
+        return "<c @ s=\"1\"><v>" + DAY_ZERO.until(LocalDate.parse(iso), ChronoUnit.DAYS) + "</v></c>";
+    }
+
+    private static String value(String text) {
+        return Character.isDigit(text.charAt(0)) ? "<c @><v>" + text + "</v></c>" : words(text);
+    }
+
+    private static Map<String, String> workbook(Map<String, List<List<String>>> sheets) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        String type = "ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.";
+        StringBuilder types = new StringBuilder(HEAD + "<Types xmlns=\"" + PACKAGE + "content-types\">"
+                + "<Default Extension=\"xml\" ContentType=\"application/xml\"/><Default Extension=\"rels\""
+                + " ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>"
+                + "<Override PartName=\"/xl/workbook.xml\" " + type + "sheet.main+xml\"/>"
+                + "<Override PartName=\"/xl/styles.xml\" " + type + "styles+xml\"/>");
+        StringBuilder book =
+                new StringBuilder(HEAD + "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + OFFICE + "\"><sheets>");
+        StringBuilder links = new StringBuilder(HEAD + "<Relationships xmlns=\"" + PACKAGE + "relationships\">"
+                + "<Relationship Id=\"rs\" Type=\"" + OFFICE + "/styles\" Target=\"styles.xml\"/>");
+        int number = 0;
+        for (Map.Entry<String, List<List<String>>> sheet : sheets.entrySet()) {
+            number++;
+            types.append("<Override PartName=\"/xl/worksheets/sheet" + number + ".xml\" " + type + "worksheet+xml\"/>");
+            book.append("<sheet name=\"" + sheet.getKey() + "\" sheetId=\"" + number + "\" r:id=\"r" + number + "\"/>");
+            links.append("<Relationship Id=\"r" + number + "\" Type=\"" + OFFICE
+                    + "/worksheet\" Target=\"worksheets/sheet" + number + ".xml\"/>");
+        }
+        parts.put("[Content_Types].xml", types + "</Types>");
+        parts.put(
+                "_rels/.rels",
+                HEAD + "<Relationships xmlns=\"" + PACKAGE + "relationships\"><Relationship Id=\"r0\" Type=\"" + OFFICE
+                        + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+        parts.put("xl/workbook.xml", book + "</sheets></workbook>");
+        parts.put("xl/_rels/workbook.xml.rels", links + "</Relationships>");
+        // Spreadsheets expect these tables even where a book hardly uses them.
+        parts.put(
+                "xl/styles.xml",
+                HEAD + "<styleSheet xmlns=\"" + MAIN + "\"><fonts count=\"1\"><font/></fonts><fills count=\"1\"><fill/></fills>"
+                        + "<borders count=\"1\"><border/></borders><cellStyleXfs count=\"1\"><xf/></cellStyleXfs>"
+                        + "<cellXfs count=\"2\"><xf numFmtId=\"0\"/><xf numFmtId=\"14\" applyNumberFormat=\"1\"/></cellXfs>"
+                        + "</styleSheet>");
+        number = 0;
+        for (List<List<String>> rows : sheets.values()) {
+            number++;
+            StringBuilder xml = new StringBuilder(HEAD + "<worksheet xmlns=\"" + MAIN + "\"><sheetData>");
+            for (int row = 1; row <= rows.size(); row++) {
+                xml.append("<row r=\"" + row + "\">");
+                List<String> cells = rows.get(row - 1);
+                for (int column = 0; column < cells.size(); column++) {
+                    String place = (char) ('A' + column) + Integer.toString(row);
+                    xml.append(cells.get(column).replace("<c @", "<c r=\"" + place + "\""));
+                }
+                xml.append("</row>");
+            }
+            parts.put("xl/worksheets/sheet" + number + ".xml", xml + "</sheetData></worksheet>");
+        }
+        return parts;
+    }
+}
+
 /** Text files of UTF-8 with line feeds. */
 record Out(Path folder) {
     void csv(String name, char separator, List<List<String>> lines) {
@@ -1560,6 +1689,35 @@ record Out(Path folder) {
     private static String quoted(String cell, char separator) {
         boolean needed = cell.indexOf(separator) >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0;
         return needed ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
+    }
+
+    /** A workbook of stored parts, so that the bytes are the same on every machine. */
+    void zip(String name, Map<String, String> parts) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            for (Map.Entry<String, String> part : parts.entrySet()) {
+                byte[] content = part.getValue().getBytes(StandardCharsets.UTF_8);
+                CRC32 sum = new CRC32();
+                sum.update(content);
+                ZipEntry entry = new ZipEntry(part.getKey());
+                entry.setMethod(ZipEntry.STORED);
+                entry.setSize(content.length);
+                entry.setCrc(sum.getValue());
+                entry.setTimeLocal(LocalDate.of(2026, 1, 1).atStartOfDay());
+                zip.putNextEntry(entry);
+                zip.write(content);
+                zip.closeEntry();
+            }
+        } catch (IOException problem) {
+            throw new UncheckedIOException("cannot make " + name, problem);
+        }
+        try {
+            Path file = folder.resolve(name);
+            Files.createDirectories(file.getParent());
+            Files.write(file, bytes.toByteArray());
+        } catch (IOException problem) {
+            throw new UncheckedIOException("cannot write " + name, problem);
+        }
     }
 
     void file(String name, String text) {

@@ -104,6 +104,10 @@ final class ArchitectureTest {
             fence("org.apache.commons.csv..", "table").because("one place knows the dialect of the files");
 
     @ArchTest
+    static final ArchRule theReaderOfWorkbooksStaysInIngest =
+            fence("org.dhatim..", "ingest").because("nothing reads a workbook that the guard has not unpacked");
+
+    @ArchTest
     static final ArchRule commonsMathStaysInStatsAndForecast =
             fence("org.apache.commons.math3..", "stats", "forecast").because("a number is computed where it is tested");
 

@@ -47,7 +47,7 @@ class BadStateTest {
                 "import @a.csv --logbook @book --blank-help alone | 3 | --blank-help: \"alone\" is not a word of the help scale",
                 "import @a.csv --logbook @book --kind jumps | 2 | 'jumps' is none of: trials, visits",
                 "import @a.csv --logbook @book --date-order any | 2 | 'any' is none of: day-first, month-first",
-                "import --logbook @book | 2 | name files to import, or one of --status, --undo, --dismiss",
+                "import --logbook @book | 2 | name files to import, or one of --status, --check-goals, --undo",
                 "import @a.csv --logbook @book --status | 2 | name files to import, or one of",
                 "import --logbook @book --status --undo 0001 --why x | 2 | name files to import, or one of",
                 "import --logbook @book --undo 0001 | 2 | say why, with --why",

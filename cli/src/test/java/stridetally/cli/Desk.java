@@ -15,6 +15,9 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A folder with the files of one test and a logbook {@code book} in it; {@code @} in an argument is that folder. */
@@ -83,8 +86,17 @@ record Desk(Path folder) {
         return run("import --logbook @book " + arguments);
     }
 
-    /** The line of a file in the table that an import prints: rows, taken, known, set aside, blank, replaced, entry. */
+    /**
+     * What an import says of a file: rows, taken, known, set aside, blank, replaced, entry. Goals by themselves are answered
+     * with how they are written, and their counts, the first five, with a sentence.
+     */
     List<String> counts(Run run, String file) {
+        Matcher sentence = Pattern.compile(Pattern.quote(file)
+                        + ": (\\d+) rows? = (\\d+) taken \\+ (\\d+) known \\+ (\\d+) set aside \\+ (\\d+) blank")
+                .matcher(run.err());
+        if (sentence.find()) {
+            return IntStream.rangeClosed(1, 5).mapToObj(sentence::group).toList();
+        }
         String line = run.out()
                 .lines()
                 .filter(one -> one.contains(file))

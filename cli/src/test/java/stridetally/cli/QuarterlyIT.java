@@ -71,6 +71,12 @@ final class QuarterlyIT {
     private String sameInProcess() throws IOException {
         SampleLogbook book = SampleLogbook.begin(folder.resolve("in-process"));
         book.bring(Term.AUTUMN, SampleLogbook.LOGS);
+        List<String> forms =
+                new ArrayList<>(List.of("import", "--logbook", book.folder().toString()));
+        SampleLogbook.list(SampleLogbook.SAMPLES.resolve("forms"), Term.AUTUMN.logs)
+                .forEach(form -> forms.add(form.toString()));
+        forms.addAll(List.of("--as-of", Term.AUTUMN.lastDay));
+        assertEquals(0, Run.of(forms.toArray(String[]::new)).exitCode());
         book.bring(Term.WINTER, SampleLogbook.LOGS);
         return book.run("trend", "--as-of", Term.WINTER.lastDay).out();
     }

@@ -76,6 +76,13 @@ public final class KnownTrials {
         return origin[slot(key[0], key[1])];
     }
 
+    /** Whether a trial of this identity and value is there. */
+    public boolean has(Trial trial) {
+        long[] key = identity(trial);
+        int slot = slot(key[0], key[1]);
+        return origin[slot] != 0 && value[slot] == worth(trial);
+    }
+
     private long[] identity(Trial trial) {
         SeriesKey key = trial.key();
         String text = String.join(

@@ -7,6 +7,7 @@ import stridetally.measures.Catalogue;
 import stridetally.model.Level;
 import stridetally.model.Settings;
 import stridetally.model.StudentCode;
+import stridetally.problem.InputRefused;
 import stridetally.units.DecimalMark;
 
 /**
@@ -35,5 +36,29 @@ public record LogRules(
     /** The same rules with a proven date order. */
     public LogRules with(DateOrder proven) {
         return new LogRules(settings, catalogue, roster, asOf, proven, decimals, blankHelp, source);
+    }
+
+    /** The same rules with a proven decimal mark. */
+    LogRules with(DecimalMark proven) {
+        return new LogRules(settings, catalogue, roster, asOf, order, proven, blankHelp, source);
+    }
+
+    /** The same rules with what a form's mapping says where nothing was said for this run. */
+    LogRules with(FormMapping mapping) {
+        Optional<Level> help = blankHelp.or(() -> mapping.blankHelp()
+                .map(word -> settings.help()
+                        .find(word)
+                        .orElseThrow(() -> new InputRefused(mapping.name() + ": blank_help \"" + word
+                                + "\" is not a word of the help scale: "
+                                + String.join(", ", settings.help().words())))));
+        return new LogRules(
+                settings,
+                catalogue,
+                roster,
+                asOf,
+                order == DateOrder.UNPROVEN ? mapping.order().orElse(order) : order,
+                decimals == DecimalMark.POINT ? mapping.decimals().orElse(decimals) : decimals,
+                help,
+                source);
     }
 }

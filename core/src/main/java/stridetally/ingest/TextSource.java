@@ -26,6 +26,11 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
     private static final int CHUNK = 1 << 16;
     private static final Charset WESTERN = Charset.forName("windows-1252");
 
+    /** The name of the sheet, when it is one of a workbook. */
+    public Optional<String> sheet() {
+        return SheetSource.sheetOf(bytes.name());
+    }
+
     /** Looks at every byte once. Refuses what is empty or no text, with a sentence that says what it seems to be. */
     public static TextSource of(ByteSource bytes) {
         try (InputStream in = bytes.open()) {
@@ -65,12 +70,13 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
 
     private static void refuseBinary(String name, byte[] start) {
         if (start.length >= 4 && start[0] == 'P' && start[1] == 'K' && start[2] == 3 && start[3] == 4) {
-            throw new InputRefused(
-                    name + ": this is a spreadsheet workbook or an archive; save the sheet as CSV and import that");
+            throw new InputRefused(name
+                    + ": this is a workbook or an archive where a table of text was expected; save the sheet as CSV");
         }
         if (start.length >= 4 && (start[0] & 0xff) == 0xd0 && (start[1] & 0xff) == 0xcf) {
             throw new InputRefused(
-                    name + ": this is an old or encrypted workbook; open it, save the sheet as CSV and import that");
+                    name + ": this is a workbook of the old .xls kind, or one behind a password; open it,"
+                            + " save it without a password as .xlsx or CSV, and import that");
         }
     }
 

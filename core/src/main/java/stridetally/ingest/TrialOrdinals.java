@@ -31,19 +31,7 @@ public final class TrialOrdinals {
                 key.protocol().text(),
                 key.place().word(),
                 trial.observer());
-        return new Trial(
-                key,
-                trial.date(),
-                trial.session(),
-                last.merge(session, 1, Integer::sum),
-                trial.reading(),
-                trial.help(),
-                trial.prompt(),
-                trial.observer(),
-                trial.activity(),
-                trial.note(),
-                trial.at(),
-                trial.asWritten());
+        return trial.withNumber(last.merge(session, 1, Integer::sum));
     }
 
     /** How many numbers were given. */

@@ -8,7 +8,10 @@ import stridetally.model.Side;
 import stridetally.model.TrialPlace;
 import stridetally.model.Use;
 
-/** The words of side, place and use, and the other ways people write them (common practice, no source). */
+/**
+ * The words of side, place and use, and the other ways people write them (common practice,
+ * no source; the Spanish ones are our translation, no source).
+ */
 final class TrialWords {
     private static final Map<String, Side> SIDES = Map.ofEntries(
             entry("left", Side.LEFT),
@@ -22,6 +25,12 @@ final class TrialWords {
             entry("right leg", Side.RIGHT),
             entry("right foot", Side.RIGHT),
             entry("", Side.NONE),
+            entry("izquierda", Side.LEFT),
+            entry("izquierdo", Side.LEFT),
+            entry("izq", Side.LEFT),
+            entry("derecha", Side.RIGHT),
+            entry("derecho", Side.RIGHT),
+            entry("der", Side.RIGHT),
             entry("none", Side.NONE));
 
     private static final Map<String, TrialPlace> PLACES = Map.ofEntries(
@@ -32,6 +41,14 @@ final class TrialWords {
             entry("hall", TrialPlace.SCHOOL),
             entry("hallway", TrialPlace.SCHOOL),
             entry("playground", TrialPlace.SCHOOL),
+            entry("escuela", TrialPlace.SCHOOL),
+            entry("aula", TrialPlace.SCHOOL),
+            entry("gimnasio", TrialPlace.SCHOOL),
+            entry("patio", TrialPlace.SCHOOL),
+            entry("casa", TrialPlace.HOME),
+            entry("en casa", TrialPlace.HOME),
+            entry("clínica", TrialPlace.CLINIC),
+            entry("clinica", TrialPlace.CLINIC),
             entry("home", TrialPlace.HOME),
             entry("at home", TrialPlace.HOME),
             entry("clinic", TrialPlace.CLINIC));
@@ -43,6 +60,10 @@ final class TrialWords {
             entry("practice", Use.PRACTICE),
             entry("practise", Use.PRACTICE),
             entry("taught", Use.PRACTICE),
+            entry("práctica", Use.PRACTICE),
+            entry("practica", Use.PRACTICE),
+            entry("medido", Use.PROBE),
+            entry("medida", Use.PROBE),
             entry("", Use.PROBE));
 
     private TrialWords() {}

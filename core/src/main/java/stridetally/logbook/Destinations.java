@@ -7,8 +7,8 @@ import java.util.Optional;
 final class Destinations {
     private Destinations() {}
 
-    /** Into a draft, or nowhere in a dry run. */
-    static TrialImport.Destination of(Optional<EntryDraft> draft) {
+    /** Into a draft, or nowhere in a dry run; without names when they are turned into codes. */
+    static TrialImport.Destination of(Optional<EntryDraft> draft, Optional<Nameless> nameless) {
         return new TrialImport.Destination() {
             @Override
             public void row(List<String> cells) {
@@ -17,7 +17,8 @@ final class Destinations {
 
             @Override
             public void setAside(SetAsideRow row) {
-                draft.ifPresent(rows -> rows.setAside(row));
+                draft.ifPresent(rows ->
+                        rows.setAside(nameless.map(without -> without.row(row)).orElse(row)));
             }
         };
     }

@@ -16,6 +16,7 @@ public final class EntryDraft {
     static final String SET_ASIDE_TEMPORARY = ".set-aside.part";
 
     private final LogbookFolder folder;
+    private final int number;
     private final EntryKind kind;
     private final List<String> columns;
     private final List<String> originalHeadings;
@@ -24,9 +25,10 @@ public final class EntryDraft {
     private long taken;
     private long aside;
 
-    EntryDraft(LogbookFolder folder, EntryKind kind, List<String> columns, List<String> originalHeadings)
+    EntryDraft(LogbookFolder folder, int number, EntryKind kind, List<String> columns, List<String> originalHeadings)
             throws IOException {
         this.folder = folder;
+        this.number = number;
         this.kind = kind;
         this.columns = List.copyOf(columns);
         this.originalHeadings = List.copyOf(originalHeadings);
@@ -48,7 +50,7 @@ public final class EntryDraft {
     /** A row that was not taken. Its number, from 1, is what {@code --dismiss} will name. */
     public long setAside(SetAsideRow row) {
         aside++;
-        openSetAside().row(SetAsideText.cells(aside, row, originalHeadings.size()));
+        openSetAside().row(SetAsideText.cells(number, aside, row, originalHeadings.size()));
         return aside;
     }
 
@@ -74,12 +76,17 @@ public final class EntryDraft {
         }
     }
 
+    /** The number it will have: there is one writer, so no other entry can come between. */
+    int number() {
+        return number;
+    }
+
     EntryKind kind() {
         return kind;
     }
 
     /** Set-aside file first, then the entry. */
-    void place(int number, DurableFiles disk) throws IOException {
+    void place(DurableFiles disk) throws IOException {
         if (setAside.isPresent()) {
             setAside.get()
                     .place(

@@ -6,7 +6,9 @@ import java.util.Optional;
 /** What an entry holds. */
 public enum EntryKind {
     TRIALS("trials", " date trial value of "),
-    VISITS("visits", " date minutes make_up_for ");
+    VISITS("visits", " date minutes make_up_for "),
+    /** Trials as another observer saw them, for agreement only; no value, criterion or line is made of them. */
+    SECOND_OBSERVER("second-observer", " date trial value of ");
 
     /** The columns of an entry of visits. */
     public static final List<String> VISIT_COLUMNS =

@@ -2,6 +2,7 @@ package stridetally.logbook;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -28,6 +29,12 @@ final class Hash {
         try (InputStream in = Files.newInputStream(file)) {
             return of(in);
         }
+    }
+
+    static String of(String words) {
+        MessageDigest digest = digest();
+        digest.update(words.getBytes(StandardCharsets.UTF_8));
+        return text(digest);
     }
 
     static String of(InputStream in) throws IOException {

@@ -100,6 +100,26 @@ final class Journal {
         return dismissed.contains(LineRange.line(entry, number));
     }
 
+    /** The live entry that closed a set-aside row, if any. */
+    Optional<Entry> mendedBy(int entry, long number) {
+        return live().stream()
+                .filter(later -> later.mended().stream()
+                        .anyMatch(range -> range.entry() == entry && range.first() <= number && number <= range.last()))
+                .findFirst();
+    }
+
+    /** Set-aside rows that a live entry mended. */
+    LineSet mended() {
+        LineSet set = new LineSet();
+        live().forEach(entry -> entry.mended().forEach(set::add));
+        return set;
+    }
+
+    /** How many set-aside rows of an entry were dismissed. */
+    long dismissed(int entry) {
+        return dismissed.stream().filter(row -> row.entry() == entry).count();
+    }
+
     /** Lines that a live entry replaces. */
     LineSet superseded() {
         LineSet set = new LineSet();

@@ -9,7 +9,11 @@ import stridetally.table.Cell;
 import stridetally.table.Cells;
 import stridetally.table.CsvTable;
 
-/** A journal line as one line of CSV, and back. No cell holds a line break, so a line is whole when its line end is there. */
+/**
+ * A journal line as one line of CSV, and back. No cell holds a line break, so a line is whole when its line end is there.
+ * {@code superseded} lists lines of earlier entries ({@code 0003:14-16}) in whose place rows of this one stand; {@code
+ * mended} lists rows of earlier set-aside files, by their number there, that rows of this one close.
+ */
 final class JournalText {
     static final List<String> COLUMNS = List.of(
             "entry",
@@ -24,6 +28,7 @@ final class JournalText {
             "set_aside",
             "blank",
             "superseded",
+            "mended",
             "when",
             "about",
             "why");
@@ -81,6 +86,7 @@ final class JournalText {
                         whole(cells, "set_aside"),
                         whole(cells, "blank")),
                 ranges(cells.text("superseded")),
+                ranges(cells.text("mended")),
                 when);
     }
 
@@ -121,11 +127,6 @@ final class JournalText {
 
     private static List<Cell> cells(Entry entry) {
         Entry.Counts counts = entry.counts();
-        String superseded = String.join(
-                " ",
-                LineRange.joined(entry.superseded()).stream()
-                        .map(LineRange::text)
-                        .toList());
         return List.of(
                 Cell.code(entry.text()),
                 Cell.code(entry.kind().word()),
@@ -138,10 +139,16 @@ final class JournalText {
                 Cell.whole(counts.known()),
                 Cell.whole(counts.setAside()),
                 Cell.whole(counts.blank()),
-                Cell.code(superseded),
+                Cell.code(text(entry.superseded())),
+                Cell.code(text(entry.mended())),
                 Cell.code(entry.when().toString()),
                 Cell.blank(),
                 Cell.blank());
+    }
+
+    private static String text(List<LineRange> ranges) {
+        return String.join(
+                " ", LineRange.joined(ranges).stream().map(LineRange::text).toList());
     }
 
     private static String oneLine(String text) {

@@ -3,9 +3,13 @@ package stridetally.logbook;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import stridetally.ingest.NamesToCodes;
 import stridetally.ingest.TextSource;
+import stridetally.model.StudentCode;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
@@ -18,11 +22,13 @@ import stridetally.problem.Severity;
  */
 public final class KeptRun {
     private final Optional<LogbookWriter> writer;
+    private final Optional<NamesToCodes> names;
     private Logbook book;
 
-    /** Over a logbook; {@code writer} is empty for a dry run. */
-    public KeptRun(Optional<LogbookWriter> writer, Logbook book) {
+    /** Over a logbook; {@code writer} is empty for a dry run, {@code names} unless they are to be turned into codes. */
+    public KeptRun(Optional<LogbookWriter> writer, Logbook book, Optional<NamesToCodes> names) {
         this.writer = writer;
+        this.names = names;
         this.book = book;
     }
 
@@ -31,13 +37,9 @@ public final class KeptRun {
         return book;
     }
 
-    /** Refuses a table that cannot be used, and writes nothing. */
-    public void check(KeptKind kind, TextSource text) {
-        read(kind, text);
-    }
-
     /** Takes a table. */
-    public ImportedFile take(KeptKind kind, TextSource text) {
+    public ImportedFile take(KeptKind kind, TextSource written) {
+        TextSource text = coded(written);
         KeptImport table = read(kind, text);
         ProblemTally problems = new ProblemTally();
         table.problems().forEach(problems::add);
@@ -61,7 +63,8 @@ public final class KeptRun {
                 0,
                 Optional.empty(),
                 problems,
-                notes(kind, text, unread));
+                notes(kind, text, unread),
+                Optional.empty());
     }
 
     private List<String> notes(KeptKind kind, TextSource text, long unread) {
@@ -82,9 +85,30 @@ public final class KeptRun {
     private KeptImport read(KeptKind kind, TextSource text) {
         String name = text.bytes().name();
         try (Reader reader = text.open()) {
-            return KeptImport.read(reader, name, kind, book.settings());
+            KeptImport table = KeptImport.read(reader, name, kind, book.settings());
+            names.ifPresent(one -> refuseNames(one, kind, name, table));
+            return table;
         } catch (IOException failed) {
             throw new InputRefused(name + ": could not be read to its end; check the disk and try again", failed);
+        }
+    }
+
+    private TextSource coded(TextSource text) {
+        return names.map(one -> one.coded(text)).orElse(text);
+    }
+
+    /** A hand-kept table has no place to set a row aside, so one with a student that is no code is not taken. */
+    private void refuseNames(NamesToCodes coding, KeptKind kind, String file, KeptImport table) {
+        int column = kind.columns().indexOf("student");
+        Set<StudentCode> codes = new HashSet<>(coding.students());
+        book.caseload().value().ifPresent(now -> now.students().forEach(student -> codes.add(student.code())));
+        Nameless nameless = new Nameless(codes, column);
+        for (int row = 0; column >= 0 && row < table.rows().size(); row++) {
+            if (!nameless.maySay(table.rows().get(row).get(column))) {
+                throw new InputRefused(file + ": in row " + (row + 1)
+                        + " below the headings the student is neither a code nor a name of names.csv; write the code,"
+                        + " or add the name there");
+            }
         }
     }
 

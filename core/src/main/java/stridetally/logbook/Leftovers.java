@@ -17,7 +17,7 @@ import stridetally.problem.InputRefused;
  * that lost lines: then nothing is touched.
  */
 final class Leftovers {
-    private static final Pattern NUMBERED = Pattern.compile("(\\d{4,9})(-[a-z]+)?\\.csv");
+    private static final Pattern NUMBERED = Pattern.compile("(\\d{4,9})(-[a-z-]+)?\\.csv");
     private static final List<String> TEMPORARY =
             List.of(EntryDraft.ENTRY_TEMPORARY, EntryDraft.SET_ASIDE_TEMPORARY, LogbookWriter.FILE_TEMPORARY);
 

@@ -1,10 +1,7 @@
 package stridetally.logbook;
 
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,7 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import stridetally.ingest.FormMapping;
 import stridetally.model.Caseload;
 import stridetally.model.Contact;
 import stridetally.model.Settings;
@@ -24,10 +21,8 @@ import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.problem.OutputRefused;
 import stridetally.table.Cells;
-import stridetally.table.Dialect;
 import stridetally.table.Header;
 import stridetally.table.Row;
-import stridetally.table.TableReader;
 
 /**
  * A logbook as of its opening; never waits for a writer, never writes. With a day given, as it was known at the end of
@@ -69,28 +64,20 @@ public final class Logbook {
         }
     }
 
+    /** The saved mappings of forms, by name of their files. */
+    public List<FormMapping> forms() {
+        return FormFile.all(folder);
+    }
+
     /** Makes an empty logbook. Refuses a folder that holds something. */
     public static Logbook create(Path root, String id) {
-        LogbookFolder folder = new LogbookFolder(root);
-        refuseUnlessNew(root);
-        try {
-            DurableFiles.folder(root);
-            DurableFiles.folder(folder.entries());
-            DurableFiles.folder(folder.setAsides());
-            DurableFiles.folder(folder.history());
-            DurableFiles.create(folder.journal(), JournalText.header().getBytes(StandardCharsets.UTF_8));
-            String quoted = id.replace("\\", "\\\\").replace("\"", "\\\"");
-            String text = "id = \"" + quoted + "\"\nversion = " + SettingsFile.VERSION + "\n";
-            DurableFiles.create(folder.settings(), text.getBytes(StandardCharsets.UTF_8));
-        } catch (IOException refused) {
-            throw new OutputRefused(root + " cannot be made a logbook; check disk and permissions", refused);
-        }
+        NewLogbook.create(root, id);
         return open(root, Optional.empty());
     }
 
     /** The logbook that {@link #create} would make; nothing is written. Refuses a folder that holds something. */
     public static Logbook plan(Path root, String id) {
-        refuseUnlessNew(root);
+        NewLogbook.refuseUnlessNew(root);
         return new Logbook(
                 new LogbookFolder(root), Optional.empty(), new Journal(List.of()), Settings.usual(id), Map.of());
     }
@@ -156,6 +143,11 @@ public final class Logbook {
         return new EntryReader(folder, journal, EntryKind.TRIALS);
     }
 
+    /** The second observer's trials that stand: for agreement only, never counted. */
+    public EntryReader secondObserver() {
+        return new EntryReader(folder, journal, EntryKind.SECOND_OBSERVER);
+    }
+
     /** The visits that stand. */
     public EntryReader visits() {
         return new EntryReader(folder, journal, EntryKind.VISITS);
@@ -166,6 +158,16 @@ public final class Logbook {
         return journal.entries();
     }
 
+    /** The entries that were not taken back. */
+    List<Entry> liveEntries() {
+        return journal.live();
+    }
+
+    /** An entry by its number. */
+    public Optional<Entry> entry(int number) {
+        return journal.entry(number);
+    }
+
     /** The entry that was made of a source with this hash and not taken back, if any. */
     Optional<Entry> liveEntry(String sourceHash) {
         return journal.live().stream()
@@ -173,13 +175,34 @@ public final class Logbook {
                 .findFirst();
     }
 
-    /** Set-aside rows of live entries that nobody dismissed, in journal order. */
+    /** Whether an import was taken back. */
+    boolean isTakenBack(int entry) {
+        return journal.isUndone(entry);
+    }
+
+    /** Whether a set-aside row was mended or dismissed. */
+    boolean isClosed(LineRange row) {
+        return journal.isDismissed(row.entry(), row.first())
+                || journal.mendedBy(row.entry(), row.first()).isPresent();
+    }
+
+    /** The rows that an entry set aside, closed ones too. */
+    List<SetAsideRecord> setAside(int entry) {
+        return journal.entry(entry)
+                .filter(one -> one.counts().setAside() > 0)
+                .map(one -> SetAsideFile.read(folder, one))
+                .orElse(List.of());
+    }
+
+    /** Set-aside rows of live entries that nobody mended or dismissed, in journal order. */
     public List<SetAsideRecord> openSetAside() {
         List<SetAsideRecord> open = new ArrayList<>();
+        LineSet mended = journal.mended();
         for (Entry entry : journal.live()) {
             if (entry.counts().setAside() > 0) {
-                setAside(entry).stream()
-                        .filter(one -> !journal.isDismissed(one.entry(), one.number()))
+                SetAsideFile.read(folder, entry).stream()
+                        .filter(one -> !journal.isDismissed(one.entry(), one.number())
+                                && !mended.holds(one.entry(), one.number()))
                         .forEach(open::add);
             }
         }
@@ -221,41 +244,6 @@ public final class Logbook {
                     .orElse(KeptTable.none(kind.file()));
         } catch (IOException unreadable) {
             throw unreadable(kind.file(), unreadable);
-        }
-    }
-
-    private List<SetAsideRecord> setAside(Entry entry) {
-        Path file = folder.setAside(entry.number());
-        String name = folder.name(file);
-        EntryReader.EntryFiles.verify(file, name, entry.setAsideHash());
-        List<SetAsideRecord> records = new ArrayList<>();
-        try (Reader reader = new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder())) {
-            TableReader table = new TableReader(reader, name, Dialect.COMMA);
-            Row heading = row(table.next().orElseThrow(() -> EntryReader.EntryFiles.changed(name)), name);
-            for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
-                records.add(SetAsideText.read(entry.number(), heading, row(next.get(), name)));
-            }
-        } catch (IOException unreadable) {
-            throw unreadable(name, unreadable);
-        }
-        return records;
-    }
-
-    private static Row row(Checked<Row> checked, String name) {
-        return checked.value().orElseThrow(() -> EntryReader.EntryFiles.changed(name));
-    }
-
-    private static void refuseUnlessNew(Path root) {
-        boolean free = !Files.exists(root);
-        if (Files.isDirectory(root)) {
-            try (Stream<Path> files = Files.list(root)) {
-                free = files.findAny().isEmpty();
-            } catch (IOException unreadable) {
-                throw unreadable(root.toString(), unreadable);
-            }
-        }
-        if (!free) {
-            throw new OutputRefused(root + " exists and is not empty; name a new folder for the new logbook");
         }
     }
 

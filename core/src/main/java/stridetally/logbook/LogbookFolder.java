@@ -2,7 +2,9 @@ package stridetally.logbook;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import stridetally.ingest.FormRules;
 
 /** Where everything lies in a logbook. */
 record LogbookFolder(Path root) {
@@ -25,6 +27,18 @@ record LogbookFolder(Path root) {
 
     Path history() {
         return root.resolve("history");
+    }
+
+    /** How forms are read. */
+    Path forms() {
+        return root.resolve("forms");
+    }
+
+    /** The mapping of the forms with these headings. */
+    Path form(List<String> headings) {
+        String joined =
+                String.join("\u0001", headings.stream().map(FormRules::fold).toList());
+        return forms().resolve(Hash.of(joined).substring(0, 12) + ".toml");
     }
 
     Path journal() {

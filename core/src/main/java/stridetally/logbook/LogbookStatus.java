@@ -21,8 +21,14 @@ public record LogbookStatus(List<Standing> entries, Map<String, Long> openSetAsi
         UNDONE
     }
 
-    /** One entry, and how many of its lines were replaced by later ones. */
-    public record Standing(Entry entry, State state, long superseded) {}
+    /**
+     * One entry, and what became of it since.
+     *
+     * @param superseded its lines that were replaced by later ones
+     * @param mended rows it set aside that later entries closed
+     * @param dismissed rows it set aside that were closed with a reason
+     */
+    public record Standing(Entry entry, State state, long superseded, long mended, long dismissed) {}
 
     public LogbookStatus {
         entries = List.copyOf(entries);
@@ -32,10 +38,16 @@ public record LogbookStatus(List<Standing> entries, Map<String, Long> openSetAsi
 
     static LogbookStatus of(LogbookFolder folder, Journal journal, List<SetAsideRecord> open) {
         LineSet superseded = journal.superseded();
+        LineSet mended = journal.mended();
         List<Standing> entries = new ArrayList<>();
         for (Entry entry : journal.entries()) {
             State state = journal.isUndone(entry.number()) ? State.UNDONE : State.LIVE;
-            entries.add(new Standing(entry, state, superseded.count(entry.number())));
+            entries.add(new Standing(
+                    entry,
+                    state,
+                    superseded.count(entry.number()),
+                    mended.count(entry.number()),
+                    journal.dismissed(entry.number())));
         }
         Map<String, Long> byStudent = new TreeMap<>();
         open.forEach(one -> byStudent.merge(one.row().student(), 1L, Long::sum));

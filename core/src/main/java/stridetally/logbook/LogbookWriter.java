@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import stridetally.ingest.FormMapping;
 import stridetally.problem.InputRefused;
 import stridetally.problem.OutputRefused;
 
@@ -63,7 +64,7 @@ public final class LogbookWriter implements AutoCloseable {
      */
     public EntryDraft draft(EntryKind kind, List<String> columns, List<String> originalHeadings) {
         try {
-            return new EntryDraft(folder, kind, columns, originalHeadings);
+            return new EntryDraft(folder, journal.lastNumber() + 1, kind, columns, originalHeadings);
         } catch (IOException cause) {
             throw refused(folder, cause);
         }
@@ -79,8 +80,11 @@ public final class LogbookWriter implements AutoCloseable {
     /** Makes the draft an entry. */
     public Entry commit(EntryDraft draft, NewEntry facts) {
         int number = journal.lastNumber() + 1;
+        if (draft.number() != number) {
+            throw new IllegalStateException("two drafts at once");
+        }
         try {
-            draft.place(number, disk);
+            draft.place(disk);
             Entry entry = new Entry(
                     number,
                     draft.kind(),
@@ -91,6 +95,7 @@ public final class LogbookWriter implements AutoCloseable {
                     new Entry.Counts(
                             facts.rowsRead(), draft.taken(), facts.known(), draft.setAsideRows(), facts.blank()),
                     facts.superseded(),
+                    facts.mended(),
                     when);
             append(new JournalLine.Entered(entry));
             return entry;
@@ -108,12 +113,16 @@ public final class LogbookWriter implements AutoCloseable {
             throw new InputRefused("entry " + known.text() + " was taken back before");
         }
         for (Entry later : journal.live()) {
-            if (later.superseded().stream().anyMatch(range -> range.entry() == entry)) {
-                throw new InputRefused("entry " + later.text() + " replaces rows of entry " + known.text()
-                        + "; take that one back first");
-            }
+            refuseUnder(later, later.superseded(), " replaces rows of entry ", known);
+            refuseUnder(later, later.mended(), " mends rows set aside by entry ", known);
         }
         appendAction(new JournalLine.Undone(entry, when, why));
+    }
+
+    private static void refuseUnder(Entry later, List<LineRange> rows, String how, Entry known) {
+        if (rows.stream().anyMatch(range -> range.entry() == known.number())) {
+            throw new InputRefused("entry " + later.text() + how + known.text() + "; take that one back first");
+        }
     }
 
     /** Closes a set-aside row: number {@code number} of the file of an entry. */
@@ -126,6 +135,9 @@ public final class LogbookWriter implements AutoCloseable {
         if (journal.isDismissed(entry, number)) {
             throw new InputRefused("the set-aside row " + id + " was dismissed before");
         }
+        journal.mendedBy(entry, number).ifPresent(by -> {
+            throw new InputRefused("the set-aside row " + id + " was mended by entry " + by.text());
+        });
         appendAction(new JournalLine.Dismissed(entry, number, when, why));
     }
 
@@ -142,6 +154,25 @@ public final class LogbookWriter implements AutoCloseable {
                 return;
             }
             disk.replace(file, folder.entries().resolve(FILE_TEMPORARY), content);
+        } catch (IOException cause) {
+            throw refused(folder, cause);
+        }
+    }
+
+    /**
+     * Keeps a mapping under {@code forms/}; its place in the logbook, or empty when the same one is there. One with the
+     * same headings is written over.
+     */
+    public Optional<String> saveForm(FormMapping mapping) {
+        byte[] content = FormText.of(mapping).getBytes(StandardCharsets.UTF_8);
+        Path file = folder.form(mapping.headings());
+        try {
+            DurableFiles.folder(folder.forms());
+            if (Files.exists(file) && java.util.Arrays.equals(Files.readAllBytes(file), content)) {
+                return Optional.empty();
+            }
+            disk.replace(file, folder.entries().resolve(FILE_TEMPORARY), content);
+            return Optional.of(folder.name(file));
         } catch (IOException cause) {
             throw refused(folder, cause);
         }

@@ -11,10 +11,24 @@ import java.util.List;
  * @param known rows whose trial was already there
  * @param blank blank rows
  * @param superseded lines of earlier entries that this one replaces
+ * @param mended set-aside rows that this one closes
  */
 public record NewEntry(
-        String label, String sourceHash, long rowsRead, long known, long blank, List<LineRange> superseded) {
+        String label,
+        String sourceHash,
+        long rowsRead,
+        long known,
+        long blank,
+        List<LineRange> superseded,
+        List<LineRange> mended) {
     public NewEntry {
         superseded = List.copyOf(superseded);
+        mended = List.copyOf(mended);
+    }
+
+    /** One that closes no set-aside row. */
+    public NewEntry(
+            String label, String sourceHash, long rowsRead, long known, long blank, List<LineRange> superseded) {
+        this(label, sourceHash, rowsRead, known, blank, superseded, List.of());
     }
 }

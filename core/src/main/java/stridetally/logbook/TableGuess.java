@@ -6,8 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stridetally.ingest.FirstRows;
+import stridetally.ingest.FormFinder;
+import stridetally.ingest.FormMapping;
+import stridetally.ingest.LogRules;
 import stridetally.ingest.TextSource;
 import stridetally.ingest.TrialLayout;
+import stridetally.model.StudentCode;
+import stridetally.problem.At;
 import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.table.Row;
@@ -17,8 +23,51 @@ import stridetally.table.TableReader;
 public final class TableGuess {
     private TableGuess() {}
 
-    /** The word of {@code --kind}. Refuses headings that fit no kind, with what a log of trials would need. */
-    public static String of(TextSource text) {
+    /**
+     * The word of {@code --kind}; empty when the headings fit no kind.
+     *
+     * @param rules by which a log of trials would be read
+     * @param forms mappings that say how one is laid out
+     */
+    public static Optional<String> of(TextSource text, LogRules rules, Forms forms) {
+        String name = text.bytes().name();
+        List<Row> firstRows = original(FirstRows.of(text));
+        FormMapping mapping = forms.of(firstRows, rules.catalogue());
+        Optional<String> first = mapping.name().isEmpty() ? firstRow(text) : Optional.empty();
+        // A sheet may be named after a student whose table comes in beside it, so its name counts as known here.
+        Optional<Set<StudentCode>> roster = text.sheet().map(sheet -> Set.of(new StudentCode(sheet.strip())));
+        FormFinder finder = new FormFinder(name, mapping, rules.catalogue(), roster.or(rules::roster));
+        return first.or(() -> finder.findIn(firstRows).map(form -> EntryKind.TRIALS.word()));
+    }
+
+    /** Of a corrected set-aside file, the rows of the log that it came from. */
+    private static List<Row> original(List<Row> firstRows) {
+        if (firstRows.isEmpty()
+                || SetAsideText.original(firstRows.get(0).cells()).isEmpty()) {
+            return firstRows;
+        }
+        List<String> headings = firstRows.get(0).cells();
+        return firstRows.stream()
+                .map(row -> new Row(row.line(), SetAsideText.original(headings, row.cells())))
+                .toList();
+    }
+
+    /** Refuses a file whose headings fit no kind, with what a log of trials would need. */
+    public static InputRefused refusal(TextSource text) {
+        String name = text.bytes().name();
+        List<Row> firstRows = FirstRows.of(text);
+        if (firstRows.isEmpty()) {
+            return new InputRefused(name + ": no heading row; expected headings and rows below them");
+        }
+        Row first = firstRows.get(0);
+        return new InputRefused(At.row(name, first.line()).text()
+                + ": the headings do not say what the file holds. As a log of trials: "
+                + TrialLayout.lacks(first.cells())
+                + ". Add or correct the heading row, or say with --columns what each column is; if it is something else,"
+                + " say so with --kind");
+    }
+
+    private static Optional<String> firstRow(TextSource text) {
         String name = text.bytes().name();
         try (Reader reader = text.open()) {
             TableReader table = TableReader.sniffing(reader, name, TableGuess::isKnown);
@@ -27,11 +76,7 @@ public final class TableGuess {
                     .map(Row::cells)
                     .orElseThrow(
                             () -> new InputRefused(name + ": no heading row; expected headings and rows below them"));
-            return ofHeadings(headings)
-                    .orElseThrow(
-                            () -> new InputRefused(name + ":1: the headings do not say what the file holds. As a log"
-                                    + " of trials: " + TrialLayout.lacks(headings)
-                                    + ". Add or correct the heading row; if it is something else, say so with --kind"));
+            return ofHeadings(headings);
         } catch (IOException failed) {
             throw new InputRefused(name + ": could not be read; check the disk and try again", failed);
         }

@@ -2,19 +2,20 @@ package stridetally.logbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stridetally.ingest.ColumnSamples;
 import stridetally.ingest.KnownTrials;
+import stridetally.ingest.LogRow;
 import stridetally.ingest.TrialCells;
-import stridetally.ingest.TrialColumn;
 import stridetally.ingest.TrialFeed;
 import stridetally.ingest.TrialLog;
 import stridetally.ingest.TrialOrdinals;
 import stridetally.measures.Measure;
 import stridetally.model.Trial;
-import stridetally.problem.At;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
-import stridetally.table.Row;
 
 /**
  * One log of trials on its way into a logbook: each row is taken, known already, set aside with its reason, or blank, and
@@ -43,6 +44,7 @@ public final class TrialImport {
      * What became of a log.
      *
      * @param superseded lines of earlier entries in whose place its rows stand
+     * @param notes sentences on the rows
      * @param numbered rows without a try number, which were numbered in file order
      */
     public record Outcome(
@@ -53,12 +55,16 @@ public final class TrialImport {
             long blank,
             List<LineRange> superseded,
             long numbered,
-            ProblemTally problems) {
+            ProblemTally problems,
+            List<String> notes) {
 
         public Outcome {
             superseded = List.copyOf(superseded);
+            notes = List.copyOf(notes);
         }
     }
+
+    private static final int AT = TrialCells.HEADINGS.indexOf("at");
 
     private final TrialLog log;
     private final KnownTrials knownTrials;
@@ -66,9 +72,12 @@ public final class TrialImport {
     private final Destination destination;
     private final int entry;
     private final EntryLines lines = new EntryLines();
+    private final Clashes clashes;
+    private final Mends mends;
     private final TrialOrdinals ordinals = new TrialOrdinals();
     private final ProblemTally problems = new ProblemTally();
     private final List<LineRange> superseded = new ArrayList<>();
+    private final ColumnSamples samples;
     private long taken;
     private long known;
     private long setAside;
@@ -78,27 +87,63 @@ public final class TrialImport {
      *
      * @param knownTrials every trial of the logbook; learns those of this log
      * @param entry the number that the entry of this log will have
+     * @param samples learns what became of cells
      */
-    public TrialImport(TrialLog log, KnownTrials knownTrials, Clash clash, int entry, Destination destination) {
+    public TrialImport(
+            TrialLog log,
+            KnownTrials knownTrials,
+            Clash clash,
+            int entry,
+            Destination destination,
+            ColumnSamples samples) {
+        this(log, knownTrials, clash, entry, destination, samples, Mends.none());
+    }
+
+    TrialImport(
+            TrialLog log,
+            KnownTrials knownTrials,
+            Clash clash,
+            int entry,
+            Destination destination,
+            ColumnSamples samples,
+            Mends mends) {
+        this.mends = mends;
         this.log = log;
         this.entry = entry;
+        this.clashes = new Clashes(entry, lines);
         this.knownTrials = knownTrials;
         this.clash = clash;
         this.destination = destination;
+        this.samples = samples;
     }
 
     /** Brings every row to its place. */
     public Outcome run() {
         TrialLog.Count count = log.read(new TrialLog.Taker() {
             @Override
-            public void taken(Trial trial, Row row, List<RowProblem> notes) {
-                notes.forEach(problems::add);
-                place(ordinals.numbered(trial), trial.number() > 0, row);
+            public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
+                Stand stand = Stand.of(row);
+                if (mends.isClosed(stand)) {
+                    known++;
+                    return;
+                }
+                notes.forEach(note -> problems.add(mends.inFile(note)));
+                samples.look(trial, measure(trial), row);
+                Optional<SetAsideRecord> mended = mends.of(stand);
+                if (trial.number() > 0 || mended.isEmpty()) {
+                    place(ordinals.numbered(trial), trial.number() > 0, row);
+                } else {
+                    placeUnnumbered(trial, mended.get(), row);
+                }
             }
 
             @Override
-            public void setAside(Row row, List<RowProblem> reasons) {
-                aside(row, reasons);
+            public void setAside(LogRow row, List<RowProblem> reasons) {
+                if (mends.isClosed(Stand.of(row))) {
+                    known++;
+                } else {
+                    aside(row, reasons);
+                }
             }
         });
         return new Outcome(
@@ -109,81 +154,97 @@ public final class TrialImport {
                 count.blank(),
                 LineRange.joined(superseded),
                 ordinals.given(),
-                problems);
+                problems,
+                count.notes());
     }
 
-    private void place(Trial trial, boolean numberWritten, Row row) {
+    /**
+     * A mended row without a number comes after the tries of its session: its place among them is no longer known. One
+     * that was in conflict must say its number, or it could be taken as a try that never was; so must one that was closed
+     * before and now has another value.
+     */
+    private void placeUnnumbered(Trial trial, SetAsideRecord mended, LogRow row) {
+        boolean closed = mends.isClosed(mended);
+        if (isDuplicate(mended) || EarlierRows.hasOneOf(mended, Set.of(ProblemCode.CONFLICT.name()))) {
+            aside(row, List.of(Clashes.numberWanted(row, mended)));
+            return;
+        }
+        int number = 1;
+        while (knownTrials.originOf(trial.withNumber(number)) != 0) {
+            if (closed && knownTrials.has(trial.withNumber(number))) {
+                known++;
+                return;
+            }
+            number++;
+        }
+        if (closed) {
+            aside(row, List.of(Clashes.numberWanted(row, mended)));
+        } else {
+            place(trial.withNumber(number), false, row);
+        }
+    }
+
+    private void place(Trial trial, boolean numberWritten, LogRow row) {
         long here = TrialFeed.origin(entry, lines.next());
         KnownTrials.Standing standing = knownTrials.add(trial, here);
         if (standing == KnownTrials.Standing.NEW) {
-            take(trial, row);
+            take(trial, row, "");
             return;
         }
         long before = knownTrials.originOf(trial);
         boolean inThisFile = TrialFeed.entry(before) == entry;
         if (standing == KnownTrials.Standing.SAME) {
-            if (inThisFile) {
-                aside(row, List.of(duplicate(row, before)));
+            if (inThisFile
+                    || mends.of(Stand.of(row)).map(TrialImport::isDuplicate).orElse(false)) {
+                aside(row, List.of(clashes.duplicate(row, before)));
             } else {
                 known++;
             }
         } else if (clash == Clash.REPLACE && !inThisFile) {
-            superseded.add(LineRange.line(TrialFeed.entry(before), TrialFeed.line(before)));
+            LineRange replaced = LineRange.line(TrialFeed.entry(before), TrialFeed.line(before));
+            superseded.add(replaced);
             knownTrials.replace(trial, here);
-            take(trial, row);
+            take(trial, row, ", replaces " + replaced.text());
         } else {
-            aside(row, List.of(conflict(row, before, numberWritten)));
+            aside(row, List.of(clashes.conflict(row, before, numberWritten)));
         }
     }
 
-    private RowProblem duplicate(Row row, long before) {
-        return new RowProblem(
-                ProblemCode.DUPLICATE,
-                At.row(log.name(), row.line()),
-                where(before) + " has the same try with the same value",
-                "one row for each try",
-                "give this try its own number, or dismiss the row");
+    private static boolean isDuplicate(SetAsideRecord record) {
+        return EarlierRows.hasOneOf(record, Set.of(ProblemCode.DUPLICATE.name()));
     }
 
-    private RowProblem conflict(Row row, long before, boolean numberWritten) {
-        return new RowProblem(
-                ProblemCode.CONFLICT,
-                At.row(log.name(), row.line()),
-                where(before) + " has this " + (numberWritten ? "try" : "try (by its place in the session)")
-                        + " with another value",
-                "one value for each try",
-                TrialFeed.entry(before) == entry
-                        ? "keep the right one of the two"
-                        : "import it with --replace if this one is right, or give the try its own number");
-    }
-
-    private String where(long origin) {
-        return TrialFeed.entry(origin) == entry
-                ? "line " + lines.fileLine(TrialFeed.line(origin)) + " of this file"
-                : "entry " + LogbookFolder.four(TrialFeed.entry(origin)) + ", line " + TrialFeed.line(origin);
-    }
-
-    private void take(Trial trial, Row row) {
-        Measure measure = log.rules()
-                .catalogue()
-                .find(trial.key().measure())
-                .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
-        List<String> cells = TrialCells.of(trial, measure);
+    /** The place of a row also says what it stands for: that is how a reader of the entry sees it. */
+    private void take(Trial trial, LogRow row, String replaces) {
+        Stand stand = Stand.of(row);
+        List<String> cells = TrialCells.of(trial, measure(trial));
+        String mended = mends.of(stand).map(one -> ", mends " + one.id()).orElse("");
+        cells.set(AT, cells.get(AT) + mended + replaces);
         destination.row(cells);
         lines.add(row.line(), cells);
         taken++;
     }
 
-    private void aside(Row row, List<RowProblem> reasons) {
-        reasons.forEach(problems::add);
-        String at = At.row(log.shortName(), row.line()).text();
-        destination.setAside(SetAsideRow.of(readStudent(row), at, reasons, row.cells()));
+    private Measure measure(Trial trial) {
+        return log.rules()
+                .catalogue()
+                .find(trial.key().measure())
+                .orElseThrow(() -> new IllegalStateException("a checked trial has a known measure"));
+    }
+
+    private void aside(LogRow row, List<RowProblem> reasons) {
+        Stand stand = Stand.of(row);
+        reasons.forEach(reason -> problems.add(mends.inFile(reason)));
         setAside++;
+        if (mends.staysOpen(stand)) {
+            return;
+        }
+        destination.setAside(SetAsideRow.of(readStudent(row), row.kept().text(), reasons, row.cells()));
     }
 
     /** The code, only when it is one of the roster: the cell may hold a name. */
-    private String readStudent(Row row) {
-        String written = log.layout().text(row.cells(), TrialColumn.STUDENT);
+    private String readStudent(LogRow row) {
+        String written = row.student();
         boolean known = log.rules()
                 .roster()
                 .map(codes -> codes.stream().anyMatch(code -> code.text().equals(written)))

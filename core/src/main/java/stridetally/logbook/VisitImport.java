@@ -23,6 +23,7 @@ final class VisitImport implements VisitLog.Taker {
     private final TrialImport.Destination destination;
     private final ProblemTally problems;
     private final Map<List<String>, Long> here = new HashMap<>();
+    private final Mends mends;
     private long taken;
     private long known;
     private long setAside;
@@ -33,13 +34,15 @@ final class VisitImport implements VisitLog.Taker {
             LogRules rules,
             KnownVisits knownVisits,
             TrialImport.Destination destination,
-            ProblemTally problems) {
+            ProblemTally problems,
+            Mends mends) {
         this.file = file;
         this.shortName = shortName;
         this.rules = rules;
         this.knownVisits = knownVisits;
         this.destination = destination;
         this.problems = problems;
+        this.mends = mends;
     }
 
     long taken() {
@@ -59,6 +62,10 @@ final class VisitImport implements VisitLog.Taker {
         Optional<RowProblem> wrong = unknownStudent(visit, row).or(() -> ahead(visit, row));
         if (wrong.isPresent()) {
             setAside(row, List.of(wrong.get()));
+            return;
+        }
+        if (mends.isClosed(stand(row))) {
+            known++;
             return;
         }
         List<String> cells = VisitLog.cells(visit);
@@ -82,9 +89,20 @@ final class VisitImport implements VisitLog.Taker {
 
     @Override
     public void setAside(Row row, List<RowProblem> reasons) {
-        reasons.forEach(problems::add);
-        destination.setAside(SetAsideRow.of("", At.row(shortName, row.line()).text(), reasons, row.cells()));
+        if (mends.isClosed(stand(row))) {
+            known++;
+            return;
+        }
+        reasons.forEach(reason -> problems.add(mends.inFile(reason)));
         setAside++;
+        if (mends.staysOpen(stand(row))) {
+            return;
+        }
+        destination.setAside(SetAsideRow.of("", At.row(shortName, row.line()).text(), reasons, row.cells()));
+    }
+
+    private Stand stand(Row row) {
+        return new Stand(At.row(shortName, row.line()), row.cells());
     }
 
     private Optional<RowProblem> unknownStudent(Visit visit, Row row) {

@@ -15,7 +15,7 @@ import stridetally.problem.OutputRefused;
 
 /**
  * One writer at a time, by a lock of the operating system: it ends with the process, so a killed run leaves none. The lock
- * file itself stays, and says since when the present writer works.
+ * file itself stays, and says since when the present writer works, and as which process.
  */
 final class WriterLock implements AutoCloseable {
     private final FileChannel channel;
@@ -33,7 +33,8 @@ final class WriterLock implements AutoCloseable {
                 throw inUse(folder);
             }
             channel.truncate(0);
-            channel.write(ByteBuffer.wrap((when + "\n").getBytes(StandardCharsets.UTF_8)));
+            channel.write(ByteBuffer.wrap(
+                    (when + " (process " + ProcessHandle.current().pid() + ")\n").getBytes(StandardCharsets.UTF_8)));
             return new WriterLock(channel);
         } catch (IOException refused) {
             throw new OutputRefused(

@@ -4,7 +4,10 @@ import static java.util.Map.entry;
 
 import java.util.Map;
 
-/** The usual other ways of writing the help and prompt words (common practice, no source). Keys are folded. */
+/**
+ * The usual other ways of writing the help and prompt words (common practice,
+ * no source; the Spanish ones are our translation, no source). Keys are folded.
+ */
 final class HelpAliases {
     static final Map<String, String> HELP = Map.ofEntries(
             entry("i", "independent"),
@@ -45,6 +48,35 @@ final class HelpAliases {
             entry("maximal assist", "maximal"),
             entry("total", "dependent"),
             entry("total assist", "dependent"),
+            entry("independiente", "independent"),
+            entry("solo", "independent"),
+            entry("sola", "independent"),
+            entry("sin ayuda", "independent"),
+            entry("independiente modificado", "modified independent"),
+            entry("independencia modificada", "modified independent"),
+            entry("supervisión", "supervision"),
+            entry("supervisado", "supervision"),
+            entry("supervisada", "supervision"),
+            entry("supervisión cercana", "stand-by"),
+            entry("supervision cercana", "stand-by"),
+            entry("guardia de contacto", "contact guard"),
+            entry("contacto", "contact guard"),
+            entry("una mano", "hand-held one"),
+            entry("de una mano", "hand-held one"),
+            entry("dos manos", "hand-held two"),
+            entry("de dos manos", "hand-held two"),
+            entry("mínima", "minimal"),
+            entry("minima", "minimal"),
+            entry("ayuda mínima", "minimal"),
+            entry("ayuda minima", "minimal"),
+            entry("moderada", "moderate"),
+            entry("ayuda moderada", "moderate"),
+            entry("máxima", "maximal"),
+            entry("maxima", "maximal"),
+            entry("ayuda máxima", "maximal"),
+            entry("ayuda maxima", "maximal"),
+            entry("dependiente", "dependent"),
+            entry("ayuda total", "dependent"),
             entry("dep", "dependent"));
 
     static final Map<String, String> PROMPT = Map.ofEntries(
@@ -64,6 +96,19 @@ final class HelpAliases {
             entry("touch", "tactile"),
             entry("partial", "partial physical"),
             entry("hand over hand", "full physical"),
+            entry("ninguna", "none"),
+            entry("ninguno", "none"),
+            entry("gesto", "gestural"),
+            entry("oral", "verbal"),
+            entry("demostración", "model"),
+            entry("demostracion", "model"),
+            entry("modelo", "model"),
+            entry("táctil", "tactile"),
+            entry("tactil", "tactile"),
+            entry("física parcial", "partial physical"),
+            entry("fisica parcial", "partial physical"),
+            entry("física total", "full physical"),
+            entry("fisica total", "full physical"),
             entry("full", "full physical"));
 
     private HelpAliases() {}

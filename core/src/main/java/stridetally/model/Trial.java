@@ -27,4 +27,10 @@ public record Trial(
         String activity,
         String note,
         String at,
-        String asWritten) {}
+        String asWritten) {
+
+    /** The same trial under a number. */
+    public Trial withNumber(int other) {
+        return new Trial(key, date, session, other, reading, help, prompt, observer, activity, note, at, asWritten);
+    }
+}

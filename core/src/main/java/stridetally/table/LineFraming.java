@@ -1,11 +1,6 @@
 package stridetally.table;
 
-import java.io.IOException;
 import java.io.Reader;
-import java.nio.charset.CharacterCodingException;
-import java.util.Arrays;
-import stridetally.problem.InputRefused;
-import stridetally.problem.OutputRefused;
 
 /**
  * Cuts a character stream into records, knowing quotes: LF, CRLF and bare CR end a line, and a line break within a quoted
@@ -23,7 +18,6 @@ public final class LineFraming {
 
     private static final char QUOTE = '"';
     private static final char BYTE_ORDER_MARK = '\uFEFF';
-    private static final int END = -1;
     private static final int BROKEN = -1;
     private static final int UNCLOSED = -2;
     private static final int NONE = -1;
@@ -40,14 +34,9 @@ public final class LineFraming {
         END
     }
 
-    private final Reader reader;
-    private final String file;
+    private final CharWindow window;
     private final char delimiter;
     private final int longest;
-    private char[] buffer = new char[1 << 15];
-    private int limit;
-    private boolean ended;
-    private int start;
     private int length;
     private int following;
     private long startLine;
@@ -64,25 +53,24 @@ public final class LineFraming {
     }
 
     LineFraming(Reader reader, String file, char delimiter, int longest) {
-        this.reader = reader;
-        this.file = file;
+        this.window = new CharWindow(reader, file);
         this.delimiter = delimiter;
         this.longest = longest;
-        if (charAt(0) == BYTE_ORDER_MARK) {
+        if (window.charAt(0) == BYTE_ORDER_MARK) {
             following = 1;
         }
     }
 
     /** Goes to the next record. */
     public Found next() {
-        start = following;
         startLine = followingLine;
+        window.begin(following, startLine);
         lineBreaks = 0;
         afterFirstLine = NONE;
         column = 1;
         quoted = false;
         length = 0;
-        if (charAt(0) == END) {
+        if (window.charAt(0) == CharWindow.END) {
             return Found.END;
         }
         return scan();
@@ -105,7 +93,7 @@ public final class LineFraming {
 
     /** The record without its line end. */
     public String text() {
-        return new String(buffer, start, length);
+        return window.text(length);
     }
 
     /**
@@ -117,11 +105,11 @@ public final class LineFraming {
     }
 
     char[] buffer() {
-        return buffer;
+        return window.buffer();
     }
 
     int start() {
-        return start;
+        return window.start();
     }
 
     int length() {
@@ -132,8 +120,8 @@ public final class LineFraming {
         boolean cellStarts = true;
         int offset = 0;
         while (true) {
-            int next = charAt(offset);
-            if (next == END || next == '\n' || next == '\r') {
+            int next = window.charAt(offset);
+            if (next == CharWindow.END || next == '\n' || next == '\r') {
                 return endOfRecord(offset);
             }
             if (offset >= longest) {
@@ -160,14 +148,14 @@ public final class LineFraming {
     private int afterQuotedCell(int opened) {
         int offset = opened;
         while (offset < longest) {
-            int next = charAt(offset);
-            if (next == END) {
+            int next = window.charAt(offset);
+            if (next == CharWindow.END) {
                 length = offset;
                 return UNCLOSED;
             }
             if (next != QUOTE) {
                 offset = isLineEnd(next) ? overLineEnd(offset) : offset + 1;
-            } else if (charAt(offset + 1) == QUOTE) {
+            } else if (window.charAt(offset + 1) == QUOTE) {
                 offset += 2;
             } else {
                 return afterClosingQuote(offset + 1);
@@ -180,8 +168,8 @@ public final class LineFraming {
     private int afterClosingQuote(int closed) {
         int offset = closed;
         while (true) {
-            int next = charAt(offset);
-            if (next == END || next == delimiter || isLineEnd(next)) {
+            int next = window.charAt(offset);
+            if (next == CharWindow.END || next == delimiter || isLineEnd(next)) {
                 return offset;
             }
             if (!Character.isWhitespace(next)) {
@@ -204,25 +192,27 @@ public final class LineFraming {
     private Found endOfRecord(int offset) {
         int lineEnd = lineEndLength(offset);
         length = offset;
-        following = start + offset + lineEnd;
+        following = window.start() + offset + lineEnd;
         followingLine = startLine + lineBreaks + 1;
         return Found.RECORD;
     }
 
     private Found goOnAfterFirstLine(int scanned, Found found) {
         if (found == Found.TOO_LONG) {
-            written = new String(buffer, start, Math.min(BEGINNING, longest));
+            written = window.text(Math.min(BEGINNING, longest));
             skipLine(scanned);
         } else if (afterFirstLine == NONE) {
             int lineEnd = scanned;
-            while (lineEnd < longest && charAt(lineEnd) != END && !isLineEnd(charAt(lineEnd))) {
+            while (lineEnd < longest
+                    && window.charAt(lineEnd) != CharWindow.END
+                    && !isLineEnd(window.charAt(lineEnd))) {
                 lineEnd++;
             }
-            written = new String(buffer, start, lineEnd);
+            written = window.text(lineEnd);
             skipLine(lineEnd);
         } else {
-            written = new String(buffer, start, afterFirstLine).stripTrailing();
-            following = start + afterFirstLine;
+            written = window.text(afterFirstLine).stripTrailing();
+            following = window.start() + afterFirstLine;
         }
         followingLine = startLine + 1;
         length = 0;
@@ -231,81 +221,32 @@ public final class LineFraming {
 
     /** Drops the rest of a physical line without keeping it. */
     private void skipLine(int scanned) {
-        start += scanned;
+        window.begin(window.start() + scanned, startLine);
         int offset = 0;
         while (true) {
-            int next = charAt(offset);
-            if (next == END || isLineEnd(next)) {
+            int next = window.charAt(offset);
+            if (next == CharWindow.END || isLineEnd(next)) {
                 int lineEnd = lineEndLength(offset); // may move the buffer
-                following = start + offset + lineEnd;
+                following = window.start() + offset + lineEnd;
                 return;
             }
             offset++;
-            if (start + offset == limit) {
-                start = limit;
+            if (window.endsBefore(offset)) {
+                window.begin(window.start() + offset, startLine);
                 offset = 0;
             }
         }
     }
 
     private int lineEndLength(int offset) {
-        int next = charAt(offset);
-        if (next == END) {
+        int next = window.charAt(offset);
+        if (next == CharWindow.END) {
             return 0;
         }
-        return next == '\r' && charAt(offset + 1) == '\n' ? 2 : 1;
+        return next == '\r' && window.charAt(offset + 1) == '\n' ? 2 : 1;
     }
 
     private static boolean isLineEnd(int next) {
         return next == '\n' || next == '\r';
-    }
-
-    private int charAt(int offset) {
-        return start + offset < limit || fill(offset) ? buffer[start + offset] : END;
-    }
-
-    /** Reads until the offset is in the buffer; moves the record to the front of it. False at the end of the stream. */
-    private boolean fill(int offset) {
-        while (!ended && start + offset >= limit) {
-            System.arraycopy(buffer, start, buffer, 0, limit - start);
-            limit -= start;
-            start = 0;
-            if (limit == buffer.length) {
-                buffer = Arrays.copyOf(buffer, buffer.length * 2);
-            }
-            readMore();
-        }
-        return start + offset < limit;
-    }
-
-    private void readMore() {
-        try {
-            int count = reader.read(buffer, limit, buffer.length - limit);
-            if (count < 0) {
-                ended = true;
-                return;
-            }
-            for (int place = limit; place < limit + count; place++) {
-                if (buffer[place] == 0) {
-                    throw new InputRefused(file + " is not text: it holds a NUL character at or after line "
-                            + Math.max(1, startLine)
-                            + "; save it as CSV in UTF-8 and read that");
-                }
-            }
-            limit += count;
-        } catch (IOException unreadable) {
-            throw refusal(unreadable, file, startLine);
-        }
-    }
-
-    /** What a failing stream means to the person: a wrong encoding is theirs to mend, the rest is the machine's. */
-    static RuntimeException refusal(IOException cause, String file, long line) {
-        if (cause instanceof CharacterCodingException) {
-            return new InputRefused(
-                    file + " holds bytes that are no letters in its encoding, at or after line " + Math.max(1, line)
-                            + "; save it as CSV in UTF-8 and read that",
-                    cause);
-        }
-        return new OutputRefused(file + " cannot be read to its end; check the disk and try again", cause);
     }
 }

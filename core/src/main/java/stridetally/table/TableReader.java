@@ -143,7 +143,7 @@ public final class TableReader {
             buffered.reset();
             return new String(text, 0, length).lines().limit(SNIFFED_LINES).toList();
         } catch (IOException unreadable) {
-            throw LineFraming.refusal(unreadable, file, 1);
+            throw CharWindow.refusal(unreadable, file, 1);
         }
     }
 

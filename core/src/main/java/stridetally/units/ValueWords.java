@@ -16,7 +16,7 @@ import stridetally.units.Reading.Why;
  */
 public record ValueWords(Map<String, Why> meaning) {
 
-    /** The usual ways of writing the four words (common practice, no source). */
+    /** The usual ways of writing the four words (common practice, no source; the Spanish ones are our translation, no source). */
     public static final ValueWords STANDARD = new ValueWords(Map.ofEntries(
             entry("not tested", Why.NOT_TESTED),
             entry("untested", Why.NOT_TESTED),
@@ -40,7 +40,23 @@ public record ValueWords(Map<String, Why> meaning) {
             entry("could not do", Why.UNABLE),
             entry("cannot", Why.UNABLE),
             entry("can't", Why.UNABLE),
-            entry("couldn't", Why.UNABLE)));
+            entry("couldn't", Why.UNABLE),
+            entry("no probado", Why.NOT_TESTED),
+            entry("no probada", Why.NOT_TESTED),
+            entry("no evaluado", Why.NOT_TESTED),
+            entry("no evaluada", Why.NOT_TESTED),
+            entry("no se hizo", Why.NOT_TESTED),
+            entry("rechazó", Why.REFUSED),
+            entry("rechazo", Why.REFUSED),
+            entry("se negó", Why.REFUSED),
+            entry("se nego", Why.REFUSED),
+            entry("no quiso", Why.REFUSED),
+            entry("ausente", Why.ABSENT),
+            entry("faltó", Why.ABSENT),
+            entry("falto", Why.ABSENT),
+            entry("no vino", Why.ABSENT),
+            entry("no pudo", Why.UNABLE),
+            entry("incapaz", Why.UNABLE)));
 
     public ValueWords {
         meaning = Map.copyOf(meaning);

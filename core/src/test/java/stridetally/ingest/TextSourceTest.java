@@ -61,8 +61,8 @@ class TextSourceTest {
     @ParameterizedTest
     @CsvSource({
         "'', the file is empty",
-        "504b0304ff, spreadsheet workbook or an archive",
-        "d0cf11e0a1, old or encrypted workbook",
+        "504b0304ff, a workbook or an archive where a table of text was expected",
+        "d0cf11e0a1, 'a workbook of the old .xls kind, or one behind a password'",
         "61620063, a NUL byte at position 3",
         "610a00, a NUL byte at position 3"
     })

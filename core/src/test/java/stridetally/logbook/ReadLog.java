@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stridetally.ingest.ByteSource;
+import stridetally.ingest.ColumnSamples;
 import stridetally.ingest.DateOrder;
 import stridetally.ingest.KnownTrials;
 import stridetally.ingest.LogRules;
@@ -35,18 +36,18 @@ record ReadLog(TrialImport.Outcome outcome, List<List<String>> rows, List<SetAsi
         List<List<String>> rows = new ArrayList<>();
         List<SetAsideRow> setAside = new ArrayList<>();
         TrialLog log = TrialLog.open(TextSource.of(new Bytes("log.csv", bytes)), rules);
-        TrialImport.Outcome outcome = new TrialImport(log, known, clash, entry, new TrialImport.Destination() {
-                    @Override
-                    public void row(List<String> cells) {
-                        rows.add(List.copyOf(cells));
-                    }
+        TrialImport.Destination destination = new TrialImport.Destination() {
+            @Override
+            public void row(List<String> cells) {
+                rows.add(List.copyOf(cells));
+            }
 
-                    @Override
-                    public void setAside(SetAsideRow row) {
-                        setAside.add(row);
-                    }
-                })
-                .run();
+            @Override
+            public void setAside(SetAsideRow row) {
+                setAside.add(row);
+            }
+        };
+        TrialImport.Outcome outcome = new TrialImport(log, known, clash, entry, destination, new ColumnSamples()).run();
         return new ReadLog(outcome, rows, setAside);
     }
 

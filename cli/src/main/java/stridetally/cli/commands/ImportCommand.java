@@ -17,7 +17,8 @@ import stridetally.cli.options.WritingOptions;
 public final class ImportCommand implements Subcommand {
     private final Console console;
 
-    private final FilesArgument files = new FilesArgument("FILE", "CSV or TSV files.");
+    private final FilesArgument files =
+            new FilesArgument("FILE", "CSV, TSV or .xlsx files, one row a try or tries side by side.");
     private final FolderOption logbook = new FolderOption("--logbook", "DIR", "The logbook.");
     private final ImportOptions how = new ImportOptions();
     private final WritingOptions writing = new WritingOptions();
@@ -54,7 +55,10 @@ public final class ImportCommand implements Subcommand {
         checkUsage();
         Mending mending = new Mending(console, logbook.path(), asOf.journalTime(console.clock()));
         if (mend.status()) {
-            return mending.status(asOf.day(console.clock()), output);
+            return mending.status(asOf.day(console.clock()), mend.known(), mend.quietDays(), output);
+        }
+        if (mend.checkGoals()) {
+            return mending.checkGoals(asOf.day(console.clock()), output);
         }
         if (mend.undo().isPresent()) {
             return mending.undo(mend.undo().getAsInt(), mend.why());
@@ -68,11 +72,14 @@ public final class ImportCommand implements Subcommand {
     private void checkUsage() {
         boolean filesOrNew = !files.paths().isEmpty() || how.begin();
         if (mend.asked() > 1 || (mend.asked() == 1) == filesOrNew) {
-            refuse("name files to import, or one of --status, --undo, --dismiss without files");
+            refuse("name files to import, or one of --status, --check-goals, --undo, --dismiss without files");
         }
         if ((mend.undo().isPresent() || mend.dismiss().isPresent())
                 && mend.why().isBlank()) {
             refuse("say why, with --why; the reason is kept in the journal");
+        }
+        if (mend.known().isPresent() && !mend.status()) {
+            refuse("--known goes with --status: what is written is written now");
         }
     }
 

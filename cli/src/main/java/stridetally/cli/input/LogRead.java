@@ -1,10 +1,13 @@
 package stridetally.cli.input;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.DateOrder;
+import stridetally.ingest.InputTables;
+import stridetally.ingest.LogRow;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TextSource;
@@ -16,7 +19,6 @@ import stridetally.model.Trial;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
 import stridetally.scoring.SessionTable;
-import stridetally.table.Row;
 import stridetally.units.DecimalMark;
 
 /**
@@ -42,7 +44,7 @@ public record LogRead(
     /** Reads a log to its end; rows stream. */
     public static LogRead of(ByteSource source, How how) {
         Settings settings = Settings.usual("");
-        TextSource text = TextSource.of(source);
+        TextSource text = InputTables.of(source, Optional.empty()).only();
         TrialLog log = TrialLog.open(text, rules(settings, how));
         SeriesNumbers numbers = new SeriesNumbers();
         SessionTable table = new SessionTable(numbers);
@@ -58,7 +60,17 @@ public record LogRead(
                 count.blank(),
                 into.ahead,
                 problems,
-                text.note());
+                note(text, log, count));
+    }
+
+    private static String note(TextSource text, TrialLog log, TrialLog.Count count) {
+        List<String> notes = new ArrayList<>();
+        if (!text.note().isEmpty()) {
+            notes.add(text.note());
+        }
+        notes.addAll(log.form().notes());
+        notes.addAll(count.notes());
+        return String.join("; ", notes);
     }
 
     /** The rules of a bare log. */
@@ -88,7 +100,7 @@ public record LogRead(
         }
 
         @Override
-        public void taken(Trial trial, Row row, List<RowProblem> notes) {
+        public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
             if (trial.date().isAfter(asOf)) {
                 ahead++;
                 return;
@@ -98,7 +110,7 @@ public record LogRead(
         }
 
         @Override
-        public void setAside(Row row, List<RowProblem> reasons) {
+        public void setAside(LogRow row, List<RowProblem> reasons) {
             reasons.forEach(problems::add);
             setAside++;
         }

@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stridetally.ingest.KnownTrials;
+import stridetally.ingest.NamesToCodes;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TrialCells;
 import stridetally.ingest.TrialFeed;
+import stridetally.logbook.EntryKind;
 import stridetally.logbook.ExtraTable;
 import stridetally.logbook.GoalTerms;
 import stridetally.logbook.KeptKind;
@@ -62,10 +64,10 @@ public record OpenLogbook(Logbook book, Caseload caseload, Catalogue catalogue, 
         return table;
     }
 
-    /** The identities of every trial that stands. */
-    public KnownTrials knownTrials() {
+    /** The identities of every trial that stands in entries of a kind. */
+    public KnownTrials knownTrials(EntryKind kind) {
         KnownTrials known = new KnownTrials();
-        book.trials()
+        (kind == EntryKind.SECOND_OBSERVER ? book.secondObserver() : book.trials())
                 .forEach((entry, line, cells) -> known.add(
                         TrialCells.read(cells, caseload.settings(), "entry " + entry + ", line " + line),
                         TrialFeed.origin(entry, line)));
@@ -77,6 +79,11 @@ public record OpenLogbook(Logbook book, Caseload caseload, Catalogue catalogue, 
         return book.has(KeptKind.STUDENTS)
                 ? Optional.of(caseload.students().stream().map(Student::code).collect(Collectors.toSet()))
                 : Optional.empty();
+    }
+
+    /** The codes that may stand in a log whose names are turned into codes: of the roster, else those with a name. */
+    public Set<StudentCode> codes(NamesToCodes names) {
+        return roster().orElseGet(names::students);
     }
 
     private static Catalogue catalogue(Logbook book, List<RowProblem> problems) {

@@ -1,5 +1,6 @@
 package stridetally.cli.options;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
 import picocli.CommandLine.ITypeConverter;
@@ -9,6 +10,11 @@ import stridetally.logbook.LineRange;
 
 /** What is done to a logbook without a new file. */
 public final class MendOptions {
+    /** Our choice: four weeks. */
+    private static final int USUAL_DAYS = 28;
+
+    private static final int MOST_DAYS = 99_999;
+
     private final ValueOption<Integer> undo = ValueOption.of(
             "--undo", "ENTRY", Integer.class, new EntryWord(), "Take an import back, such as 0007; say why.");
 
@@ -24,17 +30,36 @@ public final class MendOptions {
     private final FlagOption status =
             new FlagOption("--status", "Tell how the logbook stands: entries, open rows, gaps.");
 
+    private final FlagOption checkGoals =
+            new FlagOption("--check-goals", "Tell for every goal which of its parts are missing, doubtful or fine.");
+
+    private final ValueOption<LocalDate> known = ValueOption.of(
+            "--known", "DATE", LocalDate.class, new IsoDate(), "With --status: as the logbook was known on DATE.");
+
+    private final ValueOption<Integer> quietDays = ValueOption.of(
+            "--quiet-days",
+            "N",
+            Integer.class,
+            new WholeWord(1, MOST_DAYS),
+            "With --status: name students without a try for N days (default: " + USUAL_DAYS + ").");
+
     /** Declares the options. */
     public void addTo(CommandSpec command) {
         undo.addTo(command);
         dismiss.addTo(command);
         why.addTo(command);
         status.addTo(command);
+        checkGoals.addTo(command);
+        known.addTo(command);
+        quietDays.addTo(command);
     }
 
-    /** How many of the three things to do were asked for. */
+    /** How many of the things to do were asked for. */
     public int asked() {
-        return (undo.typed().isPresent() ? 1 : 0) + (dismiss.typed().isPresent() ? 1 : 0) + (status.typed() ? 1 : 0);
+        return (undo.typed().isPresent() ? 1 : 0)
+                + (dismiss.typed().isPresent() ? 1 : 0)
+                + (status.typed() ? 1 : 0)
+                + (checkGoals.typed() ? 1 : 0);
     }
 
     /** The entry to take back. */
@@ -50,6 +75,21 @@ public final class MendOptions {
     /** The reason. */
     public String why() {
         return why.typed().orElse("");
+    }
+
+    /** Tell how the goals are written. */
+    public boolean checkGoals() {
+        return checkGoals.typed();
+    }
+
+    /** The day on which the logbook was known so. */
+    public Optional<LocalDate> known() {
+        return known.typed();
+    }
+
+    /** Days without a try after which a student is named. */
+    public int quietDays() {
+        return quietDays.typed().orElse(USUAL_DAYS);
     }
 
     /** Tell how the logbook stands. */

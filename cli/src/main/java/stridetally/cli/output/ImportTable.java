@@ -14,6 +14,13 @@ public final class ImportTable {
 
     private ImportTable() {}
 
+    /** The counts of one file in a sentence. */
+    public static String sentence(ImportedFile file) {
+        return file.name() + ": " + file.rows() + (file.rows() == 1 ? " row = " : " rows = ") + file.taken()
+                + " taken + " + file.known() + " known + " + file.setAside() + " set aside + " + file.blank()
+                + " blank";
+    }
+
     /** The table in a format. */
     public static Content content(List<ImportedFile> files, Format format) {
         return Content.text(out -> {

@@ -1,0 +1,73 @@
+package stridetally.cli.commands;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stridetally.cli.Console;
+import stridetally.cli.files.FileSource;
+import stridetally.cli.options.ImportKind;
+import stridetally.cli.options.ImportOptions;
+import stridetally.ingest.FormMapping;
+import stridetally.ingest.InputTables;
+import stridetally.ingest.InputTables.SheetNames;
+import stridetally.ingest.LogRules;
+import stridetally.ingest.NamesToCodes;
+import stridetally.ingest.TextSource;
+import stridetally.logbook.Forms;
+import stridetally.logbook.TableGuess;
+
+/** The tables of the files of an import, each with what it holds. */
+final class Tables {
+    private final Console console;
+    private final ImportOptions how;
+    private final LogRules rules;
+    private final Forms forms;
+    private final Optional<NamesToCodes> names;
+
+    /** One table: a file of text, or a sheet of a workbook. */
+    record Table(TextSource text, ImportKind kind) {}
+
+    Tables(Console console, ImportOptions how, LogRules rules, Forms forms, Optional<NamesToCodes> names) {
+        this.console = console;
+        this.how = how;
+        this.rules = rules;
+        this.forms = forms;
+        this.names = names;
+    }
+
+    /** The tables in order. Sheets without known headings are told and left out, as long as one has them. */
+    List<Table> of(List<Path> files, Optional<FormMapping> given) {
+        List<Table> tables = new ArrayList<>();
+        for (Path file : files) {
+            Optional<String> sheet = how.sheet().or(() -> given.flatMap(FormMapping::sheet));
+            SheetNames shown = names.<SheetNames>map(one -> one::sheet).orElse(SheetNames.AS_WRITTEN);
+            InputTables read = InputTables.of(new FileSource(file), sheet, shown);
+            String path = names.map(one -> one.coded(file.toString())).orElse(file.toString());
+            read.hidden().forEach(name -> console.note(path + ": sheet \"" + name + "\" is hidden and was not read"));
+            tables.addAll(known(read));
+        }
+        return tables;
+    }
+
+    private List<Table> known(InputTables read) {
+        List<Table> known = new ArrayList<>();
+        List<TextSource> others = new ArrayList<>();
+        for (TextSource text : read.tables()) {
+            TextSource coded = names.map(one -> one.coded(text)).orElse(text);
+            kind(coded).ifPresentOrElse(kind -> known.add(new Table(text, kind)), () -> others.add(coded));
+        }
+        if (known.isEmpty()) {
+            throw TableGuess.refusal(others.get(0));
+        }
+        others.forEach(text -> console.note(text.bytes().name() + ": no headings we know; the sheet was not read"));
+        return known;
+    }
+
+    private Optional<ImportKind> kind(TextSource text) {
+        return how.kind()
+                .or(() -> TableGuess.of(text, rules, forms)
+                        .map(word -> ImportKind.valueOf(word.toUpperCase(Locale.ROOT))));
+    }
+}

@@ -1,0 +1,34 @@
+package stridetally.ingest;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import stridetally.table.Row;
+import stridetally.units.DecimalMark;
+
+/**
+ * Proves from the whole of the value columns that a file writes a decimal comma: a cell such as {@code 12,5} cannot hold
+ * a thousands mark, and no cell holds a point. {@code 1,234} by itself proves nothing.
+ */
+final class DecimalProof {
+    private static final Pattern COMMA = Pattern.compile("\\D*\\d*,(?:\\d{1,2}|\\d{4,})(?:\\D.*)?");
+    private static final Pattern POINT = Pattern.compile(".*(?:\\d\\.\\d|(?:^|[^\\d])\\.\\d).*");
+
+    private Optional<Long> commaLine = Optional.empty();
+    private boolean point;
+
+    void look(Row row, TrialLayout layout) {
+        String written = layout.written(row.cells(), TrialColumn.VALUE);
+        if (written.indexOf(',') < 0 && written.indexOf('.') < 0) {
+            return;
+        }
+        point = point || POINT.matcher(written).matches();
+        if (commaLine.isEmpty() && COMMA.matcher(written).matches()) {
+            commaLine = Optional.of(row.line());
+        }
+    }
+
+    /** The line that proves a decimal comma, when one does and no other speaks against it. */
+    Optional<Long> comma(DecimalMark declared) {
+        return declared == DecimalMark.POINT && !point ? commaLine : Optional.empty();
+    }
+}

@@ -1,0 +1,212 @@
+package stridetally.ingest;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stridetally.problem.InputRefused;
+import stridetally.problem.Spelling;
+import stridetally.table.Row;
+
+/** One reading of one or two rows as headings. */
+final class FormAttempt {
+    private static final Set<TrialColumn> REQUIRED =
+            EnumSet.of(TrialColumn.STUDENT, TrialColumn.DATE, TrialColumn.MEASURE, TrialColumn.VALUE);
+    private static final Set<TrialColumn> MAY_BE_NAMES = EnumSet.of(TrialColumn.STUDENT, TrialColumn.OBSERVER);
+
+    private final String file;
+    private final FormMapping mapping;
+    private final HeadingReader reader;
+    private final HeadingRows rows;
+    private final List<ColumnMeaning> columns;
+    private final List<String> notes = new ArrayList<>();
+    private final Map<TrialColumn, String> titles;
+    private final List<String> unknown = new ArrayList<>();
+
+    FormAttempt(FormFinder finder, HeadingRows rows, List<Row> above) {
+        this.file = finder.file();
+        this.mapping = finder.mapping();
+        this.reader = finder.reader();
+        this.rows = rows;
+        this.columns = meanings();
+        this.titles = new FormTitles(file, mapping, finder.roster(), this::isThere).said(above);
+    }
+
+    private List<ColumnMeaning> meanings() {
+        List<ColumnMeaning> read = new ArrayList<>();
+        long numbers = rows.headings().stream().filter(HeadingReader::isNumber).count();
+        for (String heading : rows.headings()) {
+            read.add(mapping.of(heading)
+                    .or(() -> numbers < 2 && HeadingReader.isNumber(heading) ? Optional.empty() : reader.read(heading))
+                    .orElseGet(() -> new ColumnMeaning(
+                            Optional.empty(), Map.of(), "", heading.isEmpty() ? "no heading" : "not known")));
+        }
+        boolean headings = read.stream().anyMatch(one -> one.column().isPresent());
+        if (headings && read.stream().noneMatch(one -> one.column().equals(Optional.of(TrialColumn.VALUE)))) {
+            unitsAsValues(read);
+        }
+        for (int column = 0; column < read.size(); column++) {
+            String heading = rows.headings().get(column);
+            boolean told = read.get(column).why().equals("not known");
+            if (told && !OurColumns.isExtra(heading)) {
+                unknown.add(heading);
+            }
+        }
+        return read;
+    }
+
+    /** {@code Seconds} or {@code Time} over a column, where nothing else is a value. */
+    private void unitsAsValues(List<ColumnMeaning> read) {
+        for (int column = 0; column < read.size(); column++) {
+            String heading = rows.headings().get(column);
+            boolean unit = HeadingReader.isUnit(heading);
+            String bare = TrialColumn.fold(heading.replaceFirst("\\s*[(\\[].*$", ""));
+            if (read.get(column).column().isEmpty() && (unit || bare.equals("time") || bare.equals("tiempo"))) {
+                String named = unit
+                        ? heading
+                        : heading.replaceFirst("^[^(\\[]*[(\\[]?", "").replaceAll("[)\\]]", "");
+                read.set(
+                        column,
+                        ColumnMeaning.plain(TrialColumn.VALUE, named.strip(), "the only heading that names a unit"));
+            }
+        }
+    }
+
+    private boolean isThere(TrialColumn column) {
+        return columns.stream().anyMatch(one -> one.column().equals(Optional.of(column)));
+    }
+
+    int found() {
+        return (int) columns.stream().filter(one -> one.column().isPresent()).count();
+    }
+
+    private boolean sideBySide() {
+        return columns.stream().anyMatch(ColumnMeaning::ofTries);
+    }
+
+    /** What the headings, the titles and the mapping leave unsaid. */
+    Set<TrialColumn> missing() {
+        Set<TrialColumn> missing = EnumSet.copyOf(REQUIRED);
+        columns.stream()
+                .filter(one -> one.ofTries() || one.ofTheRow())
+                .forEach(one -> missing.remove(one.column().orElseThrow()));
+        missing.removeAll(titles.keySet());
+        mapping.rules().constants().forEach((column, value) -> {
+            if (!value.equals("{sheet}")) {
+                missing.remove(column);
+            }
+        });
+        boolean everyTrySays = sideBySide()
+                && columns.stream()
+                        .filter(ColumnMeaning::ofTries)
+                        .allMatch(one -> one.sets().containsKey(TrialColumn.MEASURE));
+        if (everyTrySays) {
+            missing.remove(TrialColumn.MEASURE);
+        }
+        return missing;
+    }
+
+    TrialForm form() {
+        FormRules rules = mapping.rules().with(titles);
+        Map<TrialColumn, Integer> row = rowIndex();
+        List<TrialLayout> tries = new ArrayList<>();
+        for (int column = 0; column < columns.size(); column++) {
+            if (columns.get(column).ofTries()) {
+                tries.add(layout(column, row, rules));
+            }
+        }
+        boolean sideBySide = !tries.isEmpty();
+        if (!sideBySide) {
+            int value = row.getOrDefault(TrialColumn.VALUE, -1);
+            String unit = value < 0 ? "" : columns.get(value).unit();
+            tries.add(new TrialLayout(row, rows.headings(), unit, unknown, rules, Set.of()));
+        }
+        tell(sideBySide, tries.size());
+        return new TrialForm(
+                rows.lastLine(), rows.headings(), rows.lastCells(), columns, tries, sideBySide, titles, notes);
+    }
+
+    private void tell(boolean sideBySide, int tries) {
+        titles.forEach((column, value) -> notes.add("no column for " + column.heading() + "; taken from the "
+                + (SheetSource.sheetOf(file).equals(Optional.of(value))
+                        ? "name of the sheet"
+                        : "lines above the headings")
+                + (MAY_BE_NAMES.contains(column) ? "" : ": " + value)));
+        if (sideBySide) {
+            String many = tries == 1
+                    ? "the heading of a value says its measure"
+                    : "tries stand side by side, up to " + tries + " in a row";
+            notes.add(many + "; what is counted is tries, and a blank cell is a try not made");
+        }
+        List<String> slips = mapping.missingFrom(rows.headings());
+        if (!slips.isEmpty()) {
+            notes.add(mapping.name() + " names headings that are not in the file: " + String.join(", ", slips));
+        }
+    }
+
+    /** The columns that hold for the whole row. Refuses two for one. */
+    private Map<TrialColumn, Integer> rowIndex() {
+        Map<TrialColumn, Integer> index = new EnumMap<>(TrialColumn.class);
+        for (int column = 0; column < columns.size(); column++) {
+            ColumnMeaning meaning = columns.get(column);
+            if (!meaning.ofTheRow()) {
+                continue;
+            }
+            TrialColumn named = meaning.column().orElseThrow();
+            Integer before = index.putIfAbsent(named, column);
+            if (before != null) {
+                throw new InputRefused(file + ":" + rows.lastLine() + ": columns " + (before + 1) + " and "
+                        + (column + 1) + " are both taken for \"" + named.heading()
+                        + "\"; rename one of them, or say with --columns which one it is, and import again");
+            }
+        }
+        return index;
+    }
+
+    /** The layout of the try in one value column: its own columns, and those of the row that it does not set. */
+    private TrialLayout layout(int value, Map<TrialColumn, Integer> row, FormRules rules) {
+        ColumnMeaning own = columns.get(value);
+        Map<TrialColumn, Integer> index = new EnumMap<>(TrialColumn.class);
+        index.putAll(row);
+        own.sets().keySet().forEach(index::remove);
+        index.put(TrialColumn.VALUE, value);
+        Set<Integer> others = new java.util.HashSet<>();
+        for (int column = 0; column < columns.size(); column++) {
+            ColumnMeaning meaning = columns.get(column);
+            boolean beside = meaning.besideTries();
+            if (beside && own.sets().entrySet().containsAll(meaning.sets().entrySet())) {
+                index.put(meaning.column().orElseThrow(), column);
+            } else if (beside || (meaning.ofTries() && column != value)) {
+                others.add(column);
+            }
+        }
+        return new TrialLayout(index, rows.headings(), own.unit(), unknown, rules.with(own.sets()), others);
+    }
+
+    InputRefused refusal(String name) {
+        List<String> words = new ArrayList<>();
+        Set<TrialColumn> missing = missing();
+        if (missing.contains(TrialColumn.STUDENT) && missing.contains(TrialColumn.DATE) && sideBySide()) {
+            // The name of a measure in a row that names neither is a cell of data, not the heading of a value.
+            missing.add(TrialColumn.VALUE);
+        }
+        for (TrialColumn column : missing) {
+            String near = Spelling.nearest(column.heading(), unknown)
+                    .map(heading -> " (did you mean the column \"" + heading + "\"?)")
+                    .orElse("");
+            words.add(column.heading() + near);
+        }
+        int width = rows.headings().size();
+        String seen = found() == 0 && width <= 1
+                ? "one column only; is it separated by something other than a comma, semicolon, tab or |?"
+                : width + " columns";
+        return new InputRefused(name + ":" + rows.lastLine() + ": no heading for " + String.join(", ", words)
+                + "; expected a row that names student, date, measure and value, or tries side by side; found "
+                + seen
+                + ". Add the heading row or rename the columns, or say with --columns FILE which is which or what holds for the"
+                + " whole form, and import again");
+    }
+}

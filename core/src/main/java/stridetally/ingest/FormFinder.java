@@ -1,0 +1,111 @@
+package stridetally.ingest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stridetally.measures.Catalogue;
+import stridetally.model.StudentCode;
+import stridetally.problem.InputRefused;
+import stridetally.table.Row;
+
+/**
+ * Finds the headings of a file among its first rows, past titles, in one row or two, and what each column holds. Titles
+ * that say something for the whole form ({@code Student: S014}) are used and told. Nothing is guessed from the data.
+ */
+public final class FormFinder {
+    /** Headings stand within so many rows that are not blank; our choice. */
+    static final int FIRST_ROWS = 30;
+
+    private final String file;
+    private final FormMapping mapping;
+    private final Optional<Set<StudentCode>> roster;
+    private final HeadingReader reader;
+
+    public FormFinder(String file, FormMapping mapping, Catalogue catalogue, Optional<Set<StudentCode>> roster) {
+        this.file = file;
+        this.mapping = mapping;
+        this.roster = roster;
+        this.reader = new HeadingReader(catalogue);
+    }
+
+    String file() {
+        return file;
+    }
+
+    FormMapping mapping() {
+        return mapping;
+    }
+
+    Optional<Set<StudentCode>> roster() {
+        return roster;
+    }
+
+    HeadingReader reader() {
+        return reader;
+    }
+
+    /** The form; refuses a file whose first rows name no student, date, measure and value. */
+    public TrialForm find(List<Row> firstRows) {
+        if (firstRows.isEmpty()) {
+            throw new InputRefused(
+                    file + ": no heading row; expected the first row to name student, date, measure and value");
+        }
+        return findIn(firstRows).orElseThrow(() -> refusal(firstRows));
+    }
+
+    /** The form, when the first rows have one. */
+    public Optional<TrialForm> findIn(List<Row> firstRows) {
+        for (int place = 0; place < firstRows.size(); place++) {
+            Row row = firstRows.get(place);
+            if (mapping.headingRow() > 0 && row.line() != mapping.headingRow()) {
+                continue;
+            }
+            List<Row> above = firstRows.subList(0, place);
+            Optional<Row> next =
+                    place + 1 < firstRows.size() ? Optional.of(firstRows.get(place + 1)) : Optional.empty();
+            Optional<TrialForm> found = at(row, next, above);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<TrialForm> at(Row row, Optional<Row> next, List<Row> above) {
+        boolean oneOnly = mapping.headingLines() == 1;
+        boolean two = next.isPresent() && !oneOnly;
+        boolean mustBeTwo =
+                two && (mapping.headingLines() == 2 || HeadingRows.qualifies(row, next.orElseThrow(), reader));
+        if (mustBeTwo) {
+            Optional<TrialForm> joined = form(HeadingRows.two(row, next.orElseThrow(), reader), above);
+            if (joined.isPresent()) {
+                return joined;
+            }
+        }
+        Optional<TrialForm> alone = form(HeadingRows.one(row), above);
+        if (alone.isPresent() || !two) {
+            return alone;
+        }
+        List<Row> withThis = new ArrayList<>(above);
+        withThis.add(row);
+        boolean nextAlone = form(HeadingRows.one(next.orElseThrow()), withThis).isPresent();
+        return nextAlone ? Optional.empty() : form(HeadingRows.two(row, next.orElseThrow(), reader), above);
+    }
+
+    private Optional<TrialForm> form(HeadingRows rows, List<Row> above) {
+        FormAttempt attempt = new FormAttempt(this, rows, above);
+        return attempt.missing().isEmpty() ? Optional.of(attempt.form()) : Optional.empty();
+    }
+
+    private InputRefused refusal(List<Row> firstRows) {
+        FormAttempt best = new FormAttempt(this, HeadingRows.one(firstRows.get(0)), List.of());
+        for (Row row : firstRows) {
+            FormAttempt attempt = new FormAttempt(this, HeadingRows.one(row), List.of());
+            if (attempt.found() > best.found()) {
+                best = attempt;
+            }
+        }
+        return best.refusal(file);
+    }
+}

@@ -1,0 +1,100 @@
+package stridetally.ingest;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * What holds for every row of a form, besides what its cells say.
+ *
+ * @param constants what stands for a column that is not there or a cell that is blank
+ * @param words per column, folded words of the form to the words we know
+ * @param dayCount how a date that is a count is read
+ * @param year the year of dates written without one
+ */
+public record FormRules(
+        Map<TrialColumn, String> constants,
+        Map<TrialColumn, Map<String, String>> words,
+        Optional<DayCount> dayCount,
+        Optional<Integer> year) {
+
+    /** Nothing beyond the cells. */
+    public static final FormRules NONE = new FormRules(Map.of(), Map.of(), Optional.empty(), Optional.empty());
+
+    private static final Pattern NUMBERS_WITHOUT_YEAR = Pattern.compile("\\d{1,2}[/.\\-]\\d{1,2}");
+    private static final Pattern NAMED_WITHOUT_YEAR =
+            Pattern.compile("\\d{1,2}(?:st|nd|rd|th)?[ .\\-/]+\\p{L}+\\.?|\\p{L}+\\.?[ \\-/]+\\d{1,2}(?:st|nd|rd|th)?");
+
+    public FormRules {
+        constants = Map.copyOf(constants);
+        Map<TrialColumn, Map<String, String>> copy = new HashMap<>();
+        words.forEach((column, list) -> copy.put(column, Map.copyOf(list)));
+        words = Map.copyOf(copy);
+    }
+
+    /** These rules with constants of one column group or of the lines above the headings. */
+    FormRules with(Map<TrialColumn, String> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        Map<TrialColumn, String> all = new EnumMap<>(TrialColumn.class);
+        all.putAll(constants);
+        all.putAll(more);
+        return new FormRules(all, words, dayCount, year);
+    }
+
+    /** These rules with a count of days. */
+    FormRules with(DayCount count) {
+        return new FormRules(constants, words, Optional.of(count), year);
+    }
+
+    /** What a cell says in the words we know. */
+    String reads(TrialColumn column, String written) {
+        if (constants.isEmpty() && words.isEmpty() && dayCount.isEmpty() && year.isEmpty()) {
+            return written;
+        }
+        String text = words.getOrDefault(column, Map.of()).getOrDefault(fold(written), written);
+        String constant = constants.getOrDefault(column, "");
+        if (column == TrialColumn.PROTOCOL && !constant.isEmpty()) {
+            return protocol(constant, text);
+        }
+        if (text.isEmpty()) {
+            return constant;
+        }
+        return column == TrialColumn.DATE ? date(text) : text;
+    }
+
+    /** How the words of a list are compared: case and outer blanks do not matter, every sign does. */
+    public static String fold(String written) {
+        return written.replace("\ufeff", "")
+                .strip()
+                .toLowerCase(java.util.Locale.ROOT)
+                .replaceAll("[\\s\u00a0]+", " ");
+    }
+
+    private String date(String text) {
+        if (dayCount.isPresent()) {
+            return dayCount.get().day(text).map(Object::toString).orElse(text);
+        }
+        if (year.isPresent() && NUMBERS_WITHOUT_YEAR.matcher(text).matches()) {
+            return text + "/" + year.get();
+        }
+        return year.isPresent() && NAMED_WITHOUT_YEAR.matcher(text).matches() ? text + " " + year.get() : text;
+    }
+
+    /** The form states the usual once; a row types only departures. */
+    private static String protocol(String usual, String departures) {
+        StringBuilder joined = new StringBuilder(departures);
+        for (String pair : usual.split(";", -1)) {
+            String key = fold(pair.split("=", 2)[0]);
+            boolean stated = java.util.Arrays.stream(departures.split(";", -1))
+                    .anyMatch(one -> fold(one.split("=", 2)[0]).equals(key));
+            if (!stated && !pair.isBlank()) {
+                joined.append(joined.isEmpty() ? "" : ";").append(pair.strip());
+            }
+        }
+        return joined.toString();
+    }
+}
