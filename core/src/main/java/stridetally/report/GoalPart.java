@@ -1,5 +1,6 @@
 package stridetally.report;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -13,8 +14,6 @@ import stridetally.model.Caseload;
 import stridetally.model.Change;
 import stridetally.model.Goal;
 import stridetally.model.Remark;
-import stridetally.model.SchoolBreak;
-import stridetally.model.Student;
 import stridetally.scoring.GoalGap;
 import stridetally.scoring.SessionStatus;
 
@@ -71,7 +70,7 @@ public record GoalPart(
         List<Change> changes = changes(caseload, goal, window);
         SidePart.Beside beside = new SidePart.Beside(
                 changes,
-                breaks(caseload, goal),
+                ChartData.breaks(caseload, goal),
                 caseload.benchmarks().stream()
                         .filter(one -> one.goal().equals(goal.id()))
                         .toList());
@@ -93,20 +92,8 @@ public record GoalPart(
     }
 
     private static List<Change> changes(Caseload caseload, Goal goal, ReportWindow window) {
-        return caseload.changes().stream()
-                .filter(change -> change.student().equals(goal.student()))
-                .filter(change -> change.goal().map(goal.id()::equals).orElse(true))
-                .filter(change -> !change.date().isAfter(window.asOf())
-                        && !change.date().isAfter(window.period().days().last()))
-                .sorted(Comparator.comparing(Change::date).thenComparing(Change::what))
-                .toList();
-    }
-
-    private static List<SchoolBreak> breaks(Caseload caseload, Goal goal) {
-        String school = caseload.student(goal.student()).map(Student::school).orElse("");
-        return caseload.settings().breaks().stream()
-                .filter(one -> one.school().isBlank() || one.school().equals(school))
-                .toList();
+        LocalDate end = window.period().days().last();
+        return ChartData.changes(caseload, goal, end.isBefore(window.asOf()) ? end : window.asOf());
     }
 
     /** In English, else in whatever language they were written. */

@@ -21,9 +21,9 @@ import stridetally.cli.input.ReportRequest;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
-import stridetally.cli.options.Format;
 import stridetally.cli.options.IsoDate;
-import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.PageFormat;
+import stridetally.cli.options.PageOutputOptions;
 import stridetally.cli.options.ReportFor;
 import stridetally.cli.options.ReportOptions;
 import stridetally.cli.output.ReportOutput;
@@ -62,7 +62,7 @@ public final class ReportCommand implements Callable<Integer> {
     private final AsOfOption asOf = new AsOfOption();
 
     @Mixin
-    private final OutputOptions output = new OutputOptions();
+    private final PageOutputOptions output = new PageOutputOptions();
 
     public ReportCommand(Console console) {
         this.console = console;
@@ -79,12 +79,12 @@ public final class ReportCommand implements Callable<Integer> {
         ScoredLogbook scored = new Sources(console).logbook(book, logbook, day);
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
         ReportInput input = ReportRequest.of(scored, period, names);
-        Format format = output.format(Format.MARKDOWN);
+        PageFormat format = output.format(PageFormat.MARKDOWN);
         if (about.whom() == ReportFor.CASELOAD) {
             CaseloadReport report = CaseloadReport.of(input, CaseloadReport.QUIET_DAYS, shown(scored));
             Optional<OutputFolder> folder = folder();
             if (folder.isPresent()) {
-                folder.get().write("caseload" + ReportOutput.extension(format), ReportOutput.caseload(report, format));
+                folder.get().write("caseload" + format.extension(), ReportOutput.caseload(report, format));
             } else {
                 output.write(console, ReportOutput.caseload(report, format));
             }
@@ -94,7 +94,7 @@ public final class ReportCommand implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
-    private void team(ReportInput input, ScoredLogbook scored, Format format) {
+    private void team(ReportInput input, ScoredLogbook scored, PageFormat format) {
         List<TeamReport> documents = ReportOutput.team(input, shown(scored));
         Optional<OutputFolder> folder = folder();
         if (folder.isPresent()) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,11 +17,13 @@ import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ChartOptions;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
+import stridetally.cli.output.Charts;
 import stridetally.cli.output.SessionOutput;
 import stridetally.cli.output.TrendOutput;
 import stridetally.model.StudentCode;
@@ -43,6 +46,9 @@ public final class TrendCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Also write the session table to FILE, from the same reading.")
     private @Nullable Path scores;
+
+    @Mixin
+    private final ChartOptions charts = new ChartOptions();
 
     @Mixin
     private final NarrowOptions narrow = new NarrowOptions();
@@ -71,14 +77,20 @@ public final class TrendCommand implements Callable<Integer> {
             ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
             sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
-            output.write(console, TrendOutput.logbook(book, shown, narrow, format));
+            draw(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format));
             return ExitCodes.DONE;
         }
         LogRead log = sources.log(source, writing, day);
         sources.tellUnknown(narrow, log);
         writeScores(SessionOutput.log(log, narrow, Format.CSV));
-        output.write(console, TrendOutput.log(log, narrow, SeriesWindow.upTo(day), format));
+        SeriesWindow window = SeriesWindow.upTo(day);
+        draw(() -> Charts.log(log, narrow, window), TrendOutput.log(log, narrow, window, format));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+    }
+
+    private void draw(Supplier<Charts> drawings, Content table) {
+        charts.folder().ifPresent(folder -> drawings.get().files(folder));
+        output.write(console, charts.draws() ? drawings.get().drawn() : table);
     }
 
     private void writeScores(Content content) {
