@@ -26,6 +26,7 @@ import stridetally.scoring.SessionStatus;
  * @param changes of strategy up to the end of the period, also of the student as a whole, by day
  * @param home tries at home in the period, which are in no value; empty when there are none
  * @param doubts what is missing or doubtful, as sentences, none twice
+ * @param past what was told before, and what the figures are made of
  */
 public record GoalPart(
         GoalReview review,
@@ -38,7 +39,8 @@ public record GoalPart(
         List<Change> changes,
         Optional<PeriodFigures> home,
         List<String> cautions,
-        List<String> doubts) {
+        List<String> doubts,
+        GoalPast past) {
     /** Gaps that the score's own sentences say as well. */
     private static final Set<GoalGap.Code> SAID_ANYWAY = EnumSet.of(
             GoalGap.Code.CRITERION_MISSING,
@@ -58,6 +60,12 @@ public record GoalPart(
     /** The goal. */
     public Goal goal() {
         return review.goal();
+    }
+
+    /** The same with its past. */
+    GoalPart with(GoalPast known) {
+        return new GoalPart(
+                review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, known);
     }
 
     static GoalPart of(ReportInput input, GoalReview review, ReportWindow window) {
@@ -88,7 +96,8 @@ public record GoalPart(
                 changes,
                 home(evidence, window, goal),
                 Cautions.of(measure, caseload.student(goal.student())),
-                doubts(review, evidence));
+                doubts(review, evidence),
+                GoalPast.NONE);
     }
 
     private static List<Change> changes(Caseload caseload, Goal goal, ReportWindow window) {

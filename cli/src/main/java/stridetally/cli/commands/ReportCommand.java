@@ -20,6 +20,7 @@ import stridetally.cli.files.Overwrite;
 import stridetally.cli.input.ReportRequest;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
+import stridetally.cli.input.TriesBehind;
 import stridetally.cli.options.AsOfOption;
 import stridetally.cli.options.IsoDate;
 import stridetally.cli.options.PageFormat;
@@ -95,7 +96,9 @@ public final class ReportCommand implements Callable<Integer> {
     }
 
     private void team(ReportInput input, ScoredLogbook scored, PageFormat format) {
-        List<TeamReport> documents = ReportOutput.team(input, shown(scored));
+        TriesBehind.Detail detail = about.explain() ? TriesBehind.Detail.EVERY_TRY : TriesBehind.Detail.COUNTS;
+        List<TeamReport> documents =
+                ToldLines.withPast(ReportOutput.team(input, shown(scored)), input, scored, detail);
         Optional<OutputFolder> folder = folder();
         if (folder.isPresent()) {
             ReportOutput.apart(documents, folder.get(), format);

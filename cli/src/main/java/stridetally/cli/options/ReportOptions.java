@@ -35,6 +35,11 @@ public final class ReportOptions {
     private boolean names;
 
     @Option(
+            names = "--explain",
+            description = "For the team: list the sessions and tries behind the figures, with entry, line and place.")
+    private boolean explain;
+
+    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Write a document for each student into DIR, and note in reports.csv what was told.")
@@ -42,6 +47,11 @@ public final class ReportOptions {
 
     @Option(names = "--force", description = "Write into DIR although it holds files that are not ours.")
     private boolean force;
+
+    /** List what is behind the figures. */
+    public boolean explain() {
+        return explain;
+    }
 
     /** Whom it is for. */
     public ReportFor whom() {
