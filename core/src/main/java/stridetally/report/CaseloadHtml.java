@@ -10,6 +10,9 @@ public final class CaseloadHtml {
     public static void write(CaseloadReport report, Appendable out) {
         StringBuilder markdown = new StringBuilder();
         CaseloadMarkdown.write(report, markdown);
-        HtmlPage.write("The caseload", List.of(new HtmlPage.Document(markdown.toString(), List.of())), out);
+        // Eleven columns stand better on paper that lies.
+        HtmlPage.Document document =
+                new HtmlPage.Document(markdown.toString(), List.of(), HtmlPage.Paper.LYING);
+        HtmlPage.write("The caseload", List.of(document), out);
     }
 }

@@ -64,8 +64,7 @@ public record GoalPart(
 
     /** The same with its past. */
     GoalPart with(GoalPast known) {
-        return new GoalPart(
-                review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, known);
+        return new GoalPart(review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, known);
     }
 
     static GoalPart of(ReportInput input, GoalReview review, ReportWindow window) {

@@ -29,13 +29,25 @@ final class HtmlPage {
 
     private static final String FOOT = "</main>\n</body>\n</html>\n";
 
+    /** Which way the paper of a document stands. */
+    enum Paper {
+        UPRIGHT("<article>\n"),
+        LYING("<article class=\"lying\">\n");
+
+        private final String tag;
+
+        Paper(String tag) {
+            this.tag = tag;
+        }
+    }
+
     /**
      * One document.
      *
      * @param markdown in which every word from outside is escaped
      * @param charts one for each fenced block, in their order
      */
-    record Document(String markdown, List<ChartData> charts) {
+    record Document(String markdown, List<ChartData> charts, Paper paper) {
         Document {
             charts = List.copyOf(charts);
         }
@@ -56,7 +68,7 @@ final class HtmlPage {
                     .append(PageStyle.css())
                     .append(BODY);
             for (Document document : documents) {
-                out.append("<article>\n").append(page.body(document)).append("</article>\n");
+                out.append(document.paper().tag).append(page.body(document)).append("</article>\n");
             }
             out.append(FOOT);
         } catch (IOException cause) {

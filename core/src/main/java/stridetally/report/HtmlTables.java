@@ -24,6 +24,9 @@ final class HtmlTables implements NodeRenderer {
     private static final Map<Class<? extends Node>, String> TAGS =
             Map.of(TableBlock.class, "table", TableHead.class, "thead", TableBody.class, "tbody", TableRow.class, "tr");
 
+    private static final int MOST_ROWS = 12;
+    private static final int MOST_COLUMNS = 8;
+
     private final HtmlWriter html;
     private final HtmlNodeRendererContext context;
 
@@ -45,10 +48,10 @@ final class HtmlTables implements NodeRenderer {
         }
         String tag = TAGS.getOrDefault(node.getClass(), "div");
         html.line();
-        html.tag(tag);
+        html.tag(tag, node instanceof TableBlock table ? shape(table) : Map.of());
         if (node instanceof TableBlock table) {
             html.line();
-            html.tag("caption");
+            html.tag("caption", Map.of("class", "said"));
             html.text(caption(table));
             html.tag("/caption");
         }
@@ -56,6 +59,22 @@ final class HtmlTables implements NodeRenderer {
         html.line();
         html.tag("/" + tag);
         html.line();
+    }
+
+    /** A long table may go on on the next page; a wide one has smaller letters on paper. */
+    private static Map<String, String> shape(TableBlock table) {
+        boolean isLong = count(table.getLastChild()) > MOST_ROWS;
+        boolean isWide = count(table.getFirstChild().getFirstChild()) > MOST_COLUMNS;
+        String shape = (isLong ? "long" : "") + (isLong && isWide ? " " : "") + (isWide ? "wide" : "");
+        return shape.isEmpty() ? Map.of() : Map.of("class", shape);
+    }
+
+    private static int count(Node parent) {
+        int count = 0;
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+            count++;
+        }
+        return count;
     }
 
     /** An empty corner is no heading of anything. */

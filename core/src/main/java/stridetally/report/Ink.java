@@ -4,7 +4,7 @@ package stridetally.report;
  * The colours of drawn charts and pages. Colour never says anything alone: each mark has a shape and each line a dash of its
  * own. Text has at least 4.5 to 1 against white, marks and lines at least 3 to 1 against white and against a shaded break.
  *
- * @source wcag22 success criteria 1.4.1, 1.4.3 and 1.4.11
+ * @source wcag2023 success criteria 1.4.1, 1.4.3 and 1.4.11
  */
 enum Ink {
     TEXT("#1a1a1a"),

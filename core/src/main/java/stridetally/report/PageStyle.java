@@ -7,6 +7,7 @@ package stridetally.report;
 final class PageStyle {
     private static final String CSS = """
             @page { margin: 12mm 15mm; }
+            @page lying { size: landscape; margin: 12mm 15mm; }
             * { box-sizing: border-box; }
             html { background: PAPER; color: TEXT; }
             body { margin: 0 auto; padding: 1.5rem 1rem; max-width: 48rem;
@@ -22,6 +23,8 @@ final class PageStyle {
             figure svg { display: block; max-width: 100%; height: auto; }
             table { border-collapse: collapse; margin: 0.6rem 0; font-size: 0.9rem; }
             caption { text-align: left; color: QUIET; font-size: 0.85rem; padding: 0.2rem 0; }
+            caption.said { position: absolute; width: 1px; height: 1px; padding: 0; overflow: hidden;
+              clip-path: inset(50%); white-space: nowrap; }
             th, td { border: 1px solid GRID; padding: 0.2rem 0.5rem; text-align: left; vertical-align: top; }
             thead th, thead td { border-bottom: 2px solid TEXT; }
             tbody th { font-weight: normal; }
@@ -37,14 +40,15 @@ final class PageStyle {
               table { font-size: 8.5pt; line-height: 1.25; margin: 1.5mm 0; }
               th, td { padding: 0.3mm 2mm; }
               caption { font-size: 8pt; }
-              table.sessions { font-size: 7.5pt; }
+              table.sessions, table.wide { font-size: 7.5pt; }
+              article.lying { page: lying; }
               table.sessions th, table.sessions td { padding: 0 2mm; }
               figure { margin: 2mm 0; overflow: visible; }
               h1, h2, h3 { break-after: avoid; }
               h2.goal, article + article { break-before: page; }
               article + article { margin-top: 0; }
               figure, tr, li, p, table { break-inside: avoid; }
-              table.sessions { break-inside: auto; }
+              table.sessions, table.long { break-inside: auto; }
               thead { display: table-header-group; }
               p, li { orphans: 3; widows: 3; }
             }

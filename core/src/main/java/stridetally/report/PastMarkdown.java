@@ -39,8 +39,8 @@ final class PastMarkdown {
         }
         String tries = told.triesSince() == 0
                 ? "tries of " + days + " were taken back, or the goal was changed"
-                : Counted.of(told.triesSince(), "try") + " of " + days + " came in or " + (told.triesSince() == 1 ? "was" : "were")
-                        + " corrected later";
+                : Counted.of(told.triesSince(), "try") + " of " + days + " came in or "
+                        + (told.triesSince() == 1 ? "was" : "were") + " corrected later";
         return tries + "; "
                 + (same
                         ? "the latest value of those days is the same"
@@ -91,17 +91,31 @@ final class PastMarkdown {
             page.paragraph("No try of this student and measure is in the logbook.");
             return;
         }
-        page.paragraph("Every try of this student and measure up to the day of this report; from is where it stood in what"
-                + " was imported, entry and line are where it stands in the logbook.");
+        page.paragraph(
+                "Every try of this student and measure up to the day of this report; from is where it stood in what"
+                        + " was imported, entry and line are where it stands in the logbook.");
         page.table(
-                List.of("day", "try", "as written", "side", "help", "prompt", "where", "use", "counts", "from", "entry", "line"),
+                List.of(
+                        "day",
+                        "try",
+                        "as written",
+                        "side",
+                        "help",
+                        "prompt",
+                        "where",
+                        "use",
+                        "counts",
+                        "from",
+                        "entry",
+                        "line"),
                 tries.get().stream().map(PastMarkdown::row).toList());
     }
 
     private void sessions(SidePart side) {
         String word = side.review().side().word();
         String of = word.isEmpty() ? "" : ", " + word + " side";
-        side.before().ifPresent(before -> page.bullet("Median of the period before" + of + " is of", values(side, before)));
+        side.before()
+                .ifPresent(before -> page.bullet("Median of the period before" + of + " is of", values(side, before)));
         side.now().ifPresent(now -> page.bullet("Median of this period" + of + " is of", values(side, now)));
         page.bullet(
                 "Lines and forecast" + of + " are of",

@@ -50,22 +50,25 @@ class GoalPastTest {
     @Test
     void whatIsAsItWasToldIsSaidToBe() {
         String page = page(AUTUMN, 0);
-        assertTrue(page.contains(
-                "- **Told last time:** autumn, as of 2026-11-20: on course, latest value 7 steps\n"
-                        + "- **Mended since:** nothing of the days up to 2026-11-20\n"), page);
+        assertTrue(
+                page.contains("- **Told last time:** autumn, as of 2026-11-20: on course, latest value 7 steps\n"
+                        + "- **Mended since:** nothing of the days up to 2026-11-20\n"),
+                page);
     }
 
     @Test
     void whatCameLaterIsCountedAndTheValueOfThoseDaysToldAnew() {
         assertTrue(page(line("autumn", "2026-11-20", "6.0", "on course", 5), 2)
-                .contains("2 tries of the days up to 2026-11-20 came in or were corrected later; the latest value of those"
-                        + " days is now 7 steps\n"));
+                .contains(
+                        "2 tries of the days up to 2026-11-20 came in or were corrected later; the latest value of those"
+                                + " days is now 7 steps\n"));
         assertTrue(page(AUTUMN, 1)
                 .contains("1 try of the days up to 2026-11-20 came in or was corrected later; the latest value of those"
                         + " days is the same\n"));
         assertTrue(page(line("autumn", "2026-11-20", "", "not begun", 5), 0)
-                .contains("not begun, no value\n- **Mended since:** tries of the days up to 2026-11-20 were taken back, or"
-                        + " the goal was changed; the latest value of those days is now 7 steps\n"));
+                .contains(
+                        "not begun, no value\n- **Mended since:** tries of the days up to 2026-11-20 were taken back, or"
+                                + " the goal was changed; the latest value of those days is now 7 steps\n"));
     }
 
     @Test
@@ -108,7 +111,8 @@ class GoalPastTest {
                 "winter.csv:18");
         String page = page(new GoalPast(Optional.empty(), Optional.of(List.of(one, other))));
         assertTrue(page.contains("### Behind the figures\n"));
-        // The five sessions of the winter with a value, as they were made up: their middle tries; of 9, 11 and a try stopped
+        // The five sessions of the winter with a value, as they were made up: their middle tries; of 9, 11 and a try
+        // stopped
         // at 10, the middle one is 10 at least.
         assertTrue(
                 page.contains("- **Median of this period is of:** 8 steps on 2026-12-01 (3 of 3 tries); 8.5 steps on"
@@ -116,10 +120,12 @@ class GoalPastTest {
                         + " 3 tries); 12 steps on 2027-03-02 (3 of 3 tries)\n"),
                 page);
         String cells = page.replaceAll(" +", " ");
-        assertTrue(cells.contains("| 2026-12-01 | 1 | 8 steps | none | supervision | not written | school | probe | yes |"
-                + " winter.csv:17 | 4 | 17 |"));
-        assertTrue(cells.contains("| 2026-12-02 | not numbered | 9\\|9 | none | not written | not written | home | probe |"
-                + " no: at home | winter.csv:18 | 4 | 18 |"));
+        assertTrue(
+                cells.contains("| 2026-12-01 | 1 | 8 steps | none | supervision | not written | school | probe | yes |"
+                        + " winter.csv:17 | 4 | 17 |"));
+        assertTrue(
+                cells.contains("| 2026-12-02 | not numbered | 9\\|9 | none | not written | not written | home | probe |"
+                        + " no: at home | winter.csv:18 | 4 | 18 |"));
     }
 
     private static ReportLine line(String period, String asOf, String value, String judgement, int lastEntry) {
