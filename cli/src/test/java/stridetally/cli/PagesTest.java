@@ -45,7 +45,16 @@ class PagesTest {
         Path pages = folder.resolve("pages");
         book.run("report", "--period", "winter", "--format", "html", "--out", pages.toString(), "-q");
         book.run(
-                "report", "--period", "winter", "--for", "caseload", "--format", "html", "--out", pages.toString(), "-q");
+                "report",
+                "--period",
+                "winter",
+                "--for",
+                "caseload",
+                "--format",
+                "html",
+                "--out",
+                pages.toString(),
+                "-q");
         assertTrue(Files.exists(pages.resolve("fh-003.html")));
         assertTrue(Files.exists(pages.resolve("caseload.html")));
     }
@@ -61,8 +70,8 @@ class PagesTest {
     void trendWritesAChartForEachGoalAndSideBesideItsTable() throws IOException {
         Path charts = folder.resolve("charts");
         Run plain = book.run("trend", "--as-of", "2027-03-05", "--student", "fh-003", "-q");
-        Run with = book.run(
-                "trend", "--as-of", "2027-03-05", "--student", "fh-003", "-q", "--charts", charts.toString());
+        Run with =
+                book.run("trend", "--as-of", "2027-03-05", "--student", "fh-003", "-q", "--charts", charts.toString());
         assertEquals(plain.out(), with.out());
         assertEquals(
                 List.of(

@@ -86,7 +86,7 @@ record ChartFrame(DayAxis days, ValueAxis values, double factor, double low, dou
     }
 
     private static double at(StraightLine line, long day) {
-        return line.at(day).point();
+        return line.at((double) day).point();
     }
 
     double x(LocalDate day) {

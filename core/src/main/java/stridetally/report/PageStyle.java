@@ -41,6 +41,7 @@ final class PageStyle {
               th, td { padding: 0.3mm 2mm; }
               caption { font-size: 8pt; }
               table.sessions, table.wide { font-size: 7.5pt; }
+              table.wide th, table.wide td { padding: 0 1mm; }
               article.lying { page: lying; }
               table.sessions th, table.sessions td { padding: 0 2mm; }
               figure { margin: 2mm 0; overflow: visible; }

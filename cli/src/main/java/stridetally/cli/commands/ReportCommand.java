@@ -97,8 +97,7 @@ public final class ReportCommand implements Callable<Integer> {
 
     private void team(ReportInput input, ScoredLogbook scored, PageFormat format) {
         TriesBehind.Detail detail = about.explain() ? TriesBehind.Detail.EVERY_TRY : TriesBehind.Detail.COUNTS;
-        List<TeamReport> documents =
-                ToldLines.withPast(ReportOutput.team(input, shown(scored)), input, scored, detail);
+        List<TeamReport> documents = ToldLines.withPast(ReportOutput.team(input, shown(scored)), input, scored, detail);
         Optional<OutputFolder> folder = folder();
         if (folder.isPresent()) {
             ReportOutput.apart(documents, folder.get(), format);

@@ -66,11 +66,8 @@ public final class TriesBehind {
 
     private GoalPast past(GoalId goal) {
         return new GoalPast(
-                Optional.ofNullable(told.get(goal))
-                        .map(line -> new GoalPast.Told(line, since.getOrDefault(goal, 0))),
-                detail == Detail.EVERY_TRY
-                        ? Optional.of(lines.getOrDefault(goal, List.of()))
-                        : Optional.empty());
+                Optional.ofNullable(told.get(goal)).map(line -> new GoalPast.Told(line, since.getOrDefault(goal, 0))),
+                detail == Detail.EVERY_TRY ? Optional.of(lines.getOrDefault(goal, List.of())) : Optional.empty());
     }
 
     private void read(List<Goal> goals) {
@@ -87,8 +84,7 @@ public final class TriesBehind {
         book.open().book().trials().forEach((entry, line, cells) -> {
             if (entry > first) {
                 take(
-                        TrialCells.read(
-                                cells, book.open().caseload().settings(), "entry " + entry + ", line " + line),
+                        TrialCells.read(cells, book.open().caseload().settings(), "entry " + entry + ", line " + line),
                         entry,
                         line);
             }
