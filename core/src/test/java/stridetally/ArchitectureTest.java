@@ -128,6 +128,10 @@ final class ArchitectureTest {
             fence("tech.tablesaw..", "cohort").because("its first use costs half a second and a look at every jar");
 
     @ArchTest
+    static final ArchRule commonmarkStaysInReport = fence("org.commonmark..", "report")
+            .because("one place turns Markdown into HTML, and only when somebody asks for it");
+
+    @ArchTest
     static final ArchRule onlyTheLogbookTouchesTheDisk = noClasses()
             .that(heldBy(Fence.DISK))
             .and()

@@ -36,6 +36,7 @@ final class GoalMarkdown {
         next(part);
         missing(part);
         howMeasured(part);
+        new PastMarkdown(page, part).behind();
     }
 
     private static String said(String words) {
@@ -50,6 +51,7 @@ final class GoalMarkdown {
         page.bullet(part.remark().isPresent() ? "Computed beside it" : "Computed", word);
         page.bullet("Why", computed.reason());
         page.bullet("Enough by its date", computed.sufficiency().text());
+        new PastMarkdown(page, part).told();
     }
 
     private void decision(Remark remark, String computed) {

@@ -1,5 +1,6 @@
 package stridetally.report;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -13,8 +14,6 @@ import stridetally.model.Caseload;
 import stridetally.model.Change;
 import stridetally.model.Goal;
 import stridetally.model.Remark;
-import stridetally.model.SchoolBreak;
-import stridetally.model.Student;
 import stridetally.scoring.GoalGap;
 import stridetally.scoring.SessionStatus;
 
@@ -27,6 +26,7 @@ import stridetally.scoring.SessionStatus;
  * @param changes of strategy up to the end of the period, also of the student as a whole, by day
  * @param home tries at home in the period, which are in no value; empty when there are none
  * @param doubts what is missing or doubtful, as sentences, none twice
+ * @param past what was told before, and what the figures are made of
  */
 public record GoalPart(
         GoalReview review,
@@ -39,7 +39,8 @@ public record GoalPart(
         List<Change> changes,
         Optional<PeriodFigures> home,
         List<String> cautions,
-        List<String> doubts) {
+        List<String> doubts,
+        GoalPast past) {
     /** Gaps that the score's own sentences say as well. */
     private static final Set<GoalGap.Code> SAID_ANYWAY = EnumSet.of(
             GoalGap.Code.CRITERION_MISSING,
@@ -61,6 +62,11 @@ public record GoalPart(
         return review.goal();
     }
 
+    /** The same with its past. */
+    GoalPart with(GoalPast known) {
+        return new GoalPart(review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, known);
+    }
+
     static GoalPart of(ReportInput input, GoalReview review, ReportWindow window) {
         Caseload caseload = input.caseload();
         Goal goal = review.goal();
@@ -71,7 +77,7 @@ public record GoalPart(
         List<Change> changes = changes(caseload, goal, window);
         SidePart.Beside beside = new SidePart.Beside(
                 changes,
-                breaks(caseload, goal),
+                ChartData.breaks(caseload, goal),
                 caseload.benchmarks().stream()
                         .filter(one -> one.goal().equals(goal.id()))
                         .toList());
@@ -89,24 +95,13 @@ public record GoalPart(
                 changes,
                 home(evidence, window, goal),
                 Cautions.of(measure, caseload.student(goal.student())),
-                doubts(review, evidence));
+                doubts(review, evidence),
+                GoalPast.NONE);
     }
 
     private static List<Change> changes(Caseload caseload, Goal goal, ReportWindow window) {
-        return caseload.changes().stream()
-                .filter(change -> change.student().equals(goal.student()))
-                .filter(change -> change.goal().map(goal.id()::equals).orElse(true))
-                .filter(change -> !change.date().isAfter(window.asOf())
-                        && !change.date().isAfter(window.period().days().last()))
-                .sorted(Comparator.comparing(Change::date).thenComparing(Change::what))
-                .toList();
-    }
-
-    private static List<SchoolBreak> breaks(Caseload caseload, Goal goal) {
-        String school = caseload.student(goal.student()).map(Student::school).orElse("");
-        return caseload.settings().breaks().stream()
-                .filter(one -> one.school().isBlank() || one.school().equals(school))
-                .toList();
+        LocalDate end = window.period().days().last();
+        return ChartData.changes(caseload, goal, end.isBefore(window.asOf()) ? end : window.asOf());
     }
 
     /** In English, else in whatever language they were written. */

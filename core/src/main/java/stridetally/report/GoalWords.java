@@ -47,7 +47,7 @@ public record GoalWords(
         return new GoalWords(
                 measure.map(one -> one.plain() + " (" + one.name() + ")")
                         .orElse("the measure " + goal.measure() + " is not in the catalogue"),
-                better(measure),
+                ChartData.better(measure),
                 side(goal),
                 protocol(goal),
                 places(goal),
@@ -57,12 +57,6 @@ public record GoalWords(
                 target,
                 goal.due().map(day -> day.toString()).orElse(NOT_WRITTEN),
                 criterion(goal, target, settings));
-    }
-
-    private static String better(Optional<Measure> measure) {
-        return measure.flatMap(Measure::better)
-                .map(way -> way == Direction.HIGHER ? "more is better" : "less is better")
-                .orElse("neither way is better by itself");
     }
 
     private static String target(Goal goal, String amount, Optional<Direction> better) {

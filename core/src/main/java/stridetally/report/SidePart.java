@@ -7,12 +7,9 @@ import stridetally.forecast.SideReview;
 import stridetally.model.Benchmark;
 import stridetally.model.Change;
 import stridetally.model.Goal;
-import stridetally.model.GoalAim;
 import stridetally.model.SchoolBreak;
 import stridetally.scoring.Session;
 import stridetally.stats.Estimate;
-import stridetally.trend.AimLine;
-import stridetally.trend.SeriesWindow;
 
 /**
  * One side of a goal on the page; the only one when sides play no part.
@@ -31,6 +28,7 @@ public record SidePart(
         MeasurementError.Finding beyondError,
         CriterionState criterion,
         List<BenchmarkLine> benchmarks,
+        ChartData drawing,
         TextChart chart) {
 
     public SidePart {
@@ -52,10 +50,8 @@ public record SidePart(
             ShownUnit unit,
             Beside beside,
             MeasurementError error) {
-        SeriesWindow days = SeriesWindow.of(goal.goal(), window.asOf());
-        List<Session> sessions = side.score().sessions().stream()
-                .filter(session -> days.holds(session.date()))
-                .toList();
+        ChartData drawing = ChartData.of(goal, side, unit, beside.changes(), beside.breaks(), window.asOf());
+        List<Session> sessions = drawing.sessions();
         return new SidePart(
                 side,
                 window.now(goal.goal()).map(range -> PeriodFigures.of(sessions, range)),
@@ -69,14 +65,8 @@ public record SidePart(
                         side.trend().series().points(),
                         goal.score().measure().flatMap(measure -> measure.better()),
                         window.asOf()),
-                TextChart.of(goal.goal(), sessions, aim(goal.goal(), side), unit, beside));
-    }
-
-    /** A target that is to be held asks for no change, so there is no line towards it. */
-    private static AimLine aim(Goal goal, SideReview side) {
-        return goal.aim() == GoalAim.KEEP
-                ? new AimLine.Undefined("the target is to be held")
-                : side.trend().aim();
+                drawing,
+                TextChart.of(drawing));
     }
 
     private static Estimate<Measured> change(Goal goal, SideReview side) {

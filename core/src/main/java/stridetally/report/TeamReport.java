@@ -3,8 +3,10 @@ package stridetally.report;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stridetally.forecast.GoalReview;
+import stridetally.model.GoalId;
 import stridetally.model.Student;
 import stridetally.model.StudentCode;
 import stridetally.model.Thresholds;
@@ -57,6 +59,17 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
                     input.caseload().settings().thresholds(),
                     input.caseload().settings().help());
         }
+    }
+
+    /** The same with the past of its goals; a goal that is not among them has none. */
+    public TeamReport with(Map<GoalId, GoalPast> past) {
+        return new TeamReport(
+                head,
+                services,
+                goals.stream()
+                        .map(part -> part.with(past.getOrDefault(part.goal().id(), GoalPast.NONE)))
+                        .toList(),
+                method);
     }
 
     /** The document of a student, or why there is none. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stridetally.model.Change;
-import stridetally.model.Goal;
 import stridetally.model.SchoolBreak;
 import stridetally.scoring.Session;
 import stridetally.scoring.SessionStatus;
@@ -31,21 +30,26 @@ public record TextChart(List<String> lines) {
         lines = List.copyOf(lines);
     }
 
-    static TextChart of(Goal goal, List<Session> sessions, AimLine aim, ShownUnit unit, SidePart.Beside beside) {
+    /** The chart of some data. */
+    public static TextChart of(ChartData data) {
+        List<Session> sessions = data.sessions();
         if (sessions.isEmpty()) {
             return new TextChart(List.of("No session to draw."));
         }
-        List<Session> shown = sessions.stream()
-                .sorted(Comparator.comparing(Session::date).thenComparing(Session::label))
-                .skip(Math.max(0, sessions.size() - MOST_SESSIONS))
-                .toList();
-        return new TextChart(new Drawing(goal, shown, aim, unit).lines(sessions.size() - shown.size(), beside));
+        int earlier = Math.max(0, sessions.size() - MOST_SESSIONS);
+        return new TextChart(new Drawing(data, sessions.subList(earlier, sessions.size())).lines(earlier));
+    }
+
+    /** What stands above the chart where no page says it: which goal or series, and which way is better. */
+    public static String heading(ChartData data) {
+        return clip(data.title() + ": " + data.better());
     }
 
     /** A line of the chart with its day; breaks come before changes, changes before sessions of the same day. */
     private record Dated(LocalDate day, int order, String line) {}
 
     private static final class Drawing {
+        private final ChartData data;
         private final List<Session> shown;
         private final AimLine aim;
         private final ShownUnit unit;
@@ -54,12 +58,13 @@ public record TextChart(List<String> lines) {
         private final ChartScale scale;
         private final StringBuilder marks = new StringBuilder();
 
-        Drawing(Goal goal, List<Session> shown, AimLine aim, ShownUnit unit) {
+        Drawing(ChartData data, List<Session> shown) {
+            this.data = data;
             this.shown = shown;
-            this.aim = aim;
-            this.unit = unit;
-            this.baseline = goal.baseline().map(amount -> amount.value());
-            this.target = goal.target().map(amount -> amount.value());
+            this.aim = data.aim();
+            this.unit = data.unit();
+            this.baseline = data.baseline();
+            this.target = data.target();
             this.scale = ChartScale.of(Stream.of(
                             baseline.stream(),
                             target.stream(),
@@ -69,7 +74,7 @@ public record TextChart(List<String> lines) {
                     .toList());
         }
 
-        List<String> lines(int earlier, SidePart.Beside beside) {
+        List<String> lines(int earlier) {
             List<String> lines = new ArrayList<>();
             lines.add(header());
             if (earlier > 0) {
@@ -78,11 +83,11 @@ public record TextChart(List<String> lines) {
             List<Dated> dated = new ArrayList<>();
             shown.forEach(session -> dated.add(new Dated(session.date(), 2, session(session))));
             LocalDate first = shown.get(0).date();
-            beside.changes().stream()
+            data.changes().stream()
                     .filter(change -> !change.date().isBefore(first))
                     .forEach(change -> dated.add(new Dated(change.date(), 1, change(change))));
             LocalDate last = shown.get(shown.size() - 1).date();
-            beside.breaks().stream()
+            data.breaks().stream()
                     .filter(one -> !one.days().last().isBefore(first)
                             && !one.days().first().isAfter(last))
                     .forEach(one -> dated.add(new Dated(one.days().first(), 0, pause(one))));

@@ -15,12 +15,13 @@ import stridetally.cli.files.Overwrite;
 import stridetally.cli.input.ReportRequest;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
+import stridetally.cli.input.TriesBehind;
 import stridetally.cli.options.AsOfOption;
 import stridetally.cli.options.FolderArgument;
 import stridetally.cli.options.ForecastOption;
-import stridetally.cli.options.Format;
 import stridetally.cli.options.KnownOption;
-import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.PageFormat;
+import stridetally.cli.options.PageOutputOptions;
 import stridetally.cli.options.ReportFor;
 import stridetally.cli.options.ReportOptions;
 import stridetally.cli.output.ReportOutput;
@@ -42,7 +43,7 @@ public final class ReportCommand implements Subcommand {
     private final KnownOption known = new KnownOption();
     private final ForecastOption forecast = new ForecastOption();
     private final AsOfOption asOf = new AsOfOption();
-    private final OutputOptions output = new OutputOptions();
+    private final PageOutputOptions output = new PageOutputOptions();
 
     public ReportCommand(Console console) {
         this.console = console;
@@ -74,12 +75,12 @@ public final class ReportCommand implements Subcommand {
         ScoredLogbook scored = new Sources(console).logbook(book, logbook.path(), day, forecast.way());
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
         ReportInput input = ReportRequest.of(scored, period, names);
-        Format format = output.format(Format.MARKDOWN);
+        PageFormat format = output.format(PageFormat.MARKDOWN);
         if (about.whom() == ReportFor.CASELOAD) {
             CaseloadReport report = CaseloadReport.of(input, CaseloadReport.QUIET_DAYS, shown(scored));
             Optional<OutputFolder> folder = folder();
             if (folder.isPresent()) {
-                folder.get().write("caseload" + ReportOutput.extension(format), ReportOutput.caseload(report, format));
+                folder.get().write("caseload" + format.extension(), ReportOutput.caseload(report, format));
             } else {
                 output.write(console, ReportOutput.caseload(report, format));
             }
@@ -89,8 +90,9 @@ public final class ReportCommand implements Subcommand {
         return ExitCodes.DONE;
     }
 
-    private void team(ReportInput input, ScoredLogbook scored, Format format) {
-        List<TeamReport> documents = ReportOutput.team(input, shown(scored));
+    private void team(ReportInput input, ScoredLogbook scored, PageFormat format) {
+        TriesBehind.Detail detail = about.explain() ? TriesBehind.Detail.EVERY_TRY : TriesBehind.Detail.COUNTS;
+        List<TeamReport> documents = ToldLines.withPast(ReportOutput.team(input, shown(scored)), input, scored, detail);
         Optional<OutputFolder> folder = folder();
         if (folder.isPresent()) {
             ReportOutput.apart(documents, folder.get(), format);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
@@ -14,6 +15,7 @@ import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ChartOptions;
 import stridetally.cli.options.ForecastOption;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
@@ -21,6 +23,7 @@ import stridetally.cli.options.OutputOptions;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WritingOptions;
+import stridetally.cli.output.Charts;
 import stridetally.cli.output.SessionOutput;
 import stridetally.cli.output.TrendOutput;
 import stridetally.model.StudentCode;
@@ -33,6 +36,7 @@ public final class TrendCommand implements Subcommand {
     private final SourceOption source = new SourceOption();
     private final ValueOption<Path> scores = ValueOption.path(
             List.of("--scores"), "FILE", "Also write the session table to FILE, from the same reading.");
+    private final ChartOptions charts = new ChartOptions();
     private final NarrowOptions narrow = new NarrowOptions();
     private final WritingOptions writing = new WritingOptions();
     private final ForecastOption forecast = new ForecastOption();
@@ -52,6 +56,7 @@ public final class TrendCommand implements Subcommand {
                 .footer("  stridetally trend samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20");
         source.addTo(spec);
         scores.addTo(spec);
+        charts.addTo(spec);
         narrow.addTo(spec);
         writing.addTo(spec);
         forecast.addTo(spec);
@@ -70,14 +75,20 @@ public final class TrendCommand implements Subcommand {
             ScoredLogbook book = sources.logbook(source.path(), source.known(), day, forecast.way());
             sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
-            output.write(console, TrendOutput.logbook(book, shown, narrow, format));
+            draw(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format));
             return ExitCodes.DONE;
         }
         LogRead log = sources.log(source, writing, day);
         sources.tellUnknown(narrow, log);
         writeScores(SessionOutput.log(log, narrow, Format.CSV));
-        output.write(console, TrendOutput.log(log, narrow, SeriesWindow.upTo(day), format));
+        SeriesWindow window = SeriesWindow.upTo(day);
+        draw(() -> Charts.log(log, narrow, window), TrendOutput.log(log, narrow, window, format));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+    }
+
+    private void draw(Supplier<Charts> drawings, Content table) {
+        charts.folder().ifPresent(folder -> drawings.get().files(folder));
+        output.write(console, charts.draws() ? drawings.get().drawn() : table);
     }
 
     private void writeScores(Content content) {

@@ -25,6 +25,9 @@ public final class ReportOptions {
 
     private final FlagOption names = new FlagOption("--names", "Print the names of names.csv beside the codes.");
 
+    private final FlagOption explain = new FlagOption(
+            "--explain", "For the team: list the sessions and tries behind the figures, with entry, line and place.");
+
     private final ValueOption<Path> folder = ValueOption.path(
             List.of("--out"),
             "DIR",
@@ -41,8 +44,14 @@ public final class ReportOptions {
         to.addTo(command);
         students.addTo(command);
         names.addTo(command);
+        explain.addTo(command);
         folder.addTo(command);
         force.addTo(command);
+    }
+
+    /** List what is behind the figures. */
+    public boolean explain() {
+        return explain.typed();
     }
 
     /** Whom it is for. */

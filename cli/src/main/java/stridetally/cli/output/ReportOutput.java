@@ -2,18 +2,19 @@ package stridetally.cli.output;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
 import stridetally.cli.files.Content;
 import stridetally.cli.files.OutputFolder;
-import stridetally.cli.options.Format;
+import stridetally.cli.options.PageFormat;
 import stridetally.model.StudentCode;
 import stridetally.problem.InputRefused;
+import stridetally.report.CaseloadHtml;
 import stridetally.report.CaseloadMarkdown;
 import stridetally.report.CaseloadReport;
 import stridetally.report.ReportCsv;
 import stridetally.report.ReportInput;
 import stridetally.report.ReportJson;
+import stridetally.report.TeamHtml;
 import stridetally.report.TeamMarkdown;
 import stridetally.report.TeamReport;
 import stridetally.stats.Estimate;
@@ -38,11 +39,12 @@ public final class ReportOutput {
     }
 
     /** All documents one after another. */
-    public static Content together(List<TeamReport> documents, Format format) {
+    public static Content together(List<TeamReport> documents, PageFormat format) {
         return Content.text(out -> {
             switch (format) {
                 case CSV -> ReportCsv.write(documents, out);
                 case JSON -> ReportJson.write(documents, out);
+                case HTML -> TeamHtml.write(documents, out);
                 case MARKDOWN -> {
                     String between = "";
                     for (TeamReport document : documents) {
@@ -56,27 +58,23 @@ public final class ReportOutput {
     }
 
     /** A file for each student. */
-    public static void apart(List<TeamReport> documents, OutputFolder folder, Format format) {
+    public static void apart(List<TeamReport> documents, OutputFolder folder, PageFormat format) {
         for (TeamReport document : documents) {
-            String name = fileName(document.head().code()) + extension(format);
+            String name = fileName(document.head().code()) + format.extension();
             folder.write(name, together(List.of(document), format));
         }
     }
 
     /** The caseload in one table. */
-    public static Content caseload(CaseloadReport report, Format format) {
+    public static Content caseload(CaseloadReport report, PageFormat format) {
         return Content.text(out -> {
             switch (format) {
                 case CSV -> ReportCsv.write(report, out);
                 case JSON -> ReportJson.write(report, out);
+                case HTML -> CaseloadHtml.write(report, out);
                 case MARKDOWN -> CaseloadMarkdown.write(report, out);
             }
         });
-    }
-
-    /** The extension of a format. */
-    public static String extension(Format format) {
-        return format == Format.MARKDOWN ? ".md" : "." + format.toString().toLowerCase(Locale.ROOT);
     }
 
     /** A code may hold signs that a file system does not take. */

@@ -1,9 +1,16 @@
 package stridetally.cli.output;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import stridetally.cli.input.ScoredLogbook;
+import stridetally.cli.input.TriesBehind;
 import stridetally.logbook.ReportLine;
+import stridetally.model.Goal;
+import stridetally.model.GoalId;
 import stridetally.report.GoalPart;
+import stridetally.report.GoalPast;
 import stridetally.report.ReportInput;
 import stridetally.report.ReportsCsvRow;
 import stridetally.report.TeamReport;
@@ -12,6 +19,22 @@ import stridetally.table.Cell;
 /** What documents told, for {@code reports.csv}. */
 public final class ToldLines {
     private ToldLines() {}
+
+    /** The documents with what was told of their goals before, and with every try when asked. */
+    public static List<TeamReport> withPast(
+            List<TeamReport> documents, ReportInput input, ScoredLogbook book, TriesBehind.Detail detail) {
+        List<ReportLine> lines = book.open().book().reports();
+        Map<GoalId, ReportLine> told = new HashMap<>();
+        for (ReportLine own : of(documents, input)) {
+            GoalPast.before(lines, own).ifPresent(line -> told.put(own.goal(), line));
+        }
+        List<Goal> goals = documents.stream()
+                .flatMap(document -> document.goals().stream())
+                .map(GoalPart::goal)
+                .toList();
+        Map<GoalId, GoalPast> past = TriesBehind.of(book, goals, told, detail);
+        return documents.stream().map(document -> document.with(past)).toList();
+    }
 
     /** A line a goal. */
     public static List<ReportLine> of(List<TeamReport> documents, ReportInput input) {

@@ -1,0 +1,42 @@
+package stridetally.cli.options;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import stridetally.cli.Console;
+import stridetally.cli.files.Content;
+
+/** Where a document goes and how it is written: {@code --format} and {@code -o}. */
+public final class PageOutputOptions {
+    private final ValueOption<PageFormat> format = ValueOption.of(
+            "--format",
+            "FORMAT",
+            PageFormat.class,
+            new PageFormatWord(),
+            "${COMPLETION-CANDIDATES}; wins over the extension of FILE.");
+
+    private final OutputTarget target = new OutputTarget();
+
+    /** Declares the options. */
+    public void addTo(CommandSpec command) {
+        format.addTo(command);
+        target.addTo(command);
+    }
+
+    /** The format asked for, else that of the file's extension, else the command's own. */
+    public PageFormat format(PageFormat ofTheCommand) {
+        return format.typed()
+                .or(() -> target().flatMap(PageFormat::ofExtension))
+                .orElse(ofTheCommand);
+    }
+
+    /** The file to write, empty for standard output. */
+    public Optional<Path> target() {
+        return target.typed();
+    }
+
+    /** Writes the result to its place: a file whole or not at all. */
+    public void write(Console console, Content content) {
+        target.write(console, content);
+    }
+}

@@ -1,0 +1,49 @@
+package stridetally.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import stridetally.scoring.Session;
+import stridetally.scoring.SessionStatus;
+
+/** The sessions of a chart as a table in words, so that nothing is on the chart only. */
+final class ChartTable {
+    static final List<String> HEADINGS =
+            List.of("day", "value", "aim line that day", "tries that count", "tries at permitted help");
+
+    private ChartTable() {}
+
+    /** A row a session, by day; every row has a cell for each heading. */
+    static List<List<String>> rows(ChartData data) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Session session : data.sessions()) {
+            rows.add(List.of(
+                    session.date() + (session.label().isBlank() ? "" : " " + session.label()),
+                    Measured.of(session.value())
+                            .value()
+                            .map(data.unit()::text)
+                            .orElseGet(() -> "none: " + whyNone(session)),
+                    data.aim().on(session.date()).value().map(data.unit()::text).orElse("none"),
+                    session.counted() + " of " + session.recorded(),
+                    permitted(session)));
+        }
+        return rows;
+    }
+
+    private static String whyNone(Session session) {
+        if (session.status() != SessionStatus.TRIED) {
+            return session.status().word();
+        }
+        return session.assistedOnly()
+                ? "every try with more help"
+                : Measured.of(session.value()).reason();
+    }
+
+    private static String permitted(Session session) {
+        int known = session.recorded() - session.doubtfulTries();
+        if (session.recorded() == 0) {
+            return "no try";
+        }
+        return session.permittedTries() + " of " + known
+                + (session.doubtfulTries() == 0 ? "" : "; not written for " + session.doubtfulTries());
+    }
+}

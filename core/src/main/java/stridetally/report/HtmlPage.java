@@ -1,0 +1,107 @@
+package stridetally.report;
+
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Heading;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.HtmlRenderer;
+import stridetally.problem.OutputRefused;
+
+/**
+ * A page of one or more documents as one HTML file that needs nothing else: no script, no address, no font from elsewhere,
+ * and a rule in its head that forbids all of them. Its words are those of the Markdown page, turned into HTML; where that has
+ * a chart in plain characters, this one has a drawn chart and its sessions as a table.
+ */
+final class HtmlPage {
+    private static final String HEAD = """
+            <!DOCTYPE html>
+            <html lang="en">
+            <head>
+            <meta charset="UTF-8" />
+            <meta name="viewport" content="width=device-width, initial-scale=1" />
+            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'" />
+            <title>""";
+    private static final String STYLE = "</title>\n<style>\n";
+    private static final String BODY = "</style>\n</head>\n<body>\n<main>\n";
+
+    private static final String FOOT = "</main>\n</body>\n</html>\n";
+
+    /** Which way the paper of a document stands. */
+    enum Paper {
+        UPRIGHT("<article>\n"),
+        LYING("<article class=\"lying\">\n");
+
+        private final String tag;
+
+        Paper(String tag) {
+            this.tag = tag;
+        }
+    }
+
+    /**
+     * One document.
+     *
+     * @param markdown in which every word from outside is escaped
+     * @param charts one for each fenced block, in their order
+     */
+    record Document(String markdown, List<ChartData> charts, Paper paper) {
+        Document {
+            charts = List.copyOf(charts);
+        }
+    }
+
+    private final Parser parser =
+            Parser.builder().extensions(List.of(TablesExtension.create())).build();
+    private int chartsSoFar;
+
+    private HtmlPage() {}
+
+    static void write(String title, List<Document> documents, Appendable out) {
+        HtmlPage page = new HtmlPage();
+        try {
+            out.append(HEAD)
+                    .append(XmlText.escape(title))
+                    .append(STYLE)
+                    .append(PageStyle.css())
+                    .append(BODY);
+            for (Document document : documents) {
+                out.append(document.paper().tag).append(page.body(document)).append("</article>\n");
+            }
+            out.append(FOOT);
+        } catch (IOException cause) {
+            throw new OutputRefused("the page cannot be written; check the disk and try again", cause);
+        }
+    }
+
+    private String body(Document document) {
+        Deque<ChartData> charts = new ArrayDeque<>(document.charts());
+        HtmlRenderer renderer = HtmlRenderer.builder()
+                .escapeHtml(true)
+                .sanitizeUrls(true)
+                .nodeRendererFactory(context -> new HtmlTables(context.getWriter(), context))
+                .nodeRendererFactory(context -> new HtmlCharts(context.getWriter(), charts, this::nextId))
+                .attributeProviderFactory(context -> (node, tag, attributes) -> {
+                    if (node instanceof Heading heading && heading.getLevel() == 2 && isGoal(heading)) {
+                        attributes.put("class", "goal");
+                    }
+                })
+                .build();
+        String html = renderer.render(parser.parse(XmlText.fit(document.markdown())));
+        if (!charts.isEmpty()) {
+            throw new IllegalStateException(charts.size() + " charts without a place on the page");
+        }
+        return html;
+    }
+
+    private String nextId() {
+        chartsSoFar++;
+        return "chart-" + chartsSoFar;
+    }
+
+    private static boolean isGoal(Heading heading) {
+        return HtmlTables.words(heading).startsWith("Goal ");
+    }
+}

@@ -1,0 +1,67 @@
+package stridetally.report;
+
+/**
+ * How an HTML page looks on a screen and on paper. The paper's size is left to the printer: nothing is wider than 160 mm, so
+ * A4 and Letter both hold it. Charts and rows are never cut by the end of a page, and a goal begins a new one.
+ */
+final class PageStyle {
+    private static final String CSS = """
+            @page { margin: 12mm 15mm; }
+            @page lying { size: landscape; margin: 12mm 15mm; }
+            * { box-sizing: border-box; }
+            html { background: PAPER; color: TEXT; }
+            body { margin: 0 auto; padding: 1.5rem 1rem; max-width: 48rem;
+              font: 1rem/1.45 Helvetica, Arial, "Liberation Sans", "DejaVu Sans", sans-serif; }
+            h1 { font-size: 1.6rem; line-height: 1.2; margin: 0 0 0.8rem; }
+            h2 { font-size: 1.3rem; line-height: 1.2; margin: 2rem 0 0.6rem; padding-top: 0.4rem; border-top: 2px solid TEXT; }
+            h3 { font-size: 1.05rem; margin: 1.2rem 0 0.4rem; }
+            p, ul { margin: 0.4rem 0; }
+            ul { padding-left: 1.3rem; }
+            h1, h2, h3, p, li { overflow-wrap: anywhere; }
+            td, th { overflow-wrap: break-word; }
+            figure { margin: 0.8rem 0; overflow-x: auto; }
+            figure svg { display: block; max-width: 100%; height: auto; }
+            table { border-collapse: collapse; margin: 0.6rem 0; font-size: 0.9rem; }
+            caption { text-align: left; color: QUIET; font-size: 0.85rem; padding: 0.2rem 0; }
+            caption.said { position: absolute; width: 1px; height: 1px; padding: 0; overflow: hidden;
+              clip-path: inset(50%); white-space: nowrap; }
+            th, td { border: 1px solid GRID; padding: 0.2rem 0.5rem; text-align: left; vertical-align: top; }
+            thead th, thead td { border-bottom: 2px solid TEXT; }
+            tbody th { font-weight: normal; }
+            table.sessions { font-size: 0.8rem; }
+            table.sessions td, table.sessions th { padding: 0.05rem 0.5rem; line-height: 1.3; }
+            article + article { margin-top: 4rem; }
+            @media print {
+              body { padding: 0; max-width: none; font-size: 9.5pt; line-height: 1.35; }
+              h1 { font-size: 16pt; }
+              h2 { font-size: 13pt; margin-top: 5mm; }
+              h3 { font-size: 10.5pt; margin: 3mm 0 1mm; }
+              p, ul { margin: 1mm 0; }
+              table { font-size: 8.5pt; line-height: 1.25; margin: 1.5mm 0; }
+              th, td { padding: 0.3mm 2mm; }
+              caption { font-size: 8pt; }
+              table.sessions, table.wide { font-size: 7.5pt; }
+              table.wide th, table.wide td { padding: 0 1mm; }
+              article.lying { page: lying; }
+              table.sessions th, table.sessions td { padding: 0 2mm; }
+              figure { margin: 2mm 0; overflow: visible; }
+              h1, h2, h3 { break-after: avoid; }
+              h2.goal, article + article { break-before: page; }
+              article + article { margin-top: 0; }
+              figure, tr, li, p, table { break-inside: avoid; }
+              table.sessions, table.long { break-inside: auto; }
+              thead { display: table-header-group; }
+              p, li { orphans: 3; widows: 3; }
+            }
+            """;
+
+    private PageStyle() {}
+
+    static String css() {
+        String css = CSS;
+        for (Ink ink : Ink.values()) {
+            css = css.replaceAll("\\b" + ink.name() + "\\b", ink.hex());
+        }
+        return css;
+    }
+}
