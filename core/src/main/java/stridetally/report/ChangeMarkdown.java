@@ -41,13 +41,22 @@ final class ChangeMarkdown {
         }
         page.bullet(
                 "Beyond the measure's own wavering (error of measurement)",
-                side.beyondError().answer().word() + " (" + side.beyondError().reason() + ")");
+                beyondError());
         perWeek();
         aim();
         page.bullet(
                 "Share of tries at permitted help, over time",
                 said(trend.permittedSharePerWeek().map(this::shareChange)));
         forecast();
+    }
+
+    private String beyondError() {
+        MeasurementError.Finding finding = side.beyondError();
+        String figures = finding.compared()
+                .map(held -> "change " + unit.change(held.change()) + " from " + unit.text(held.start()) + ", limit "
+                        + unit.text(held.limit()) + "; ")
+                .orElse("");
+        return finding.answer().word() + " (" + figures + finding.reason() + ")";
     }
 
     private String latest(Point point) {
