@@ -15,6 +15,7 @@ import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
 import stridetally.cli.files.Content;
 import stridetally.cli.input.LogRead;
+import stridetally.cli.input.ObservedTries;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
@@ -25,6 +26,7 @@ import stridetally.cli.options.ScoreBy;
 import stridetally.cli.options.ScoreByWord;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
+import stridetally.cli.output.AgreementOutput;
 import stridetally.cli.output.GoalOutput;
 import stridetally.cli.output.SessionOutput;
 import stridetally.cli.output.TrialOutput;
@@ -52,6 +54,11 @@ public final class ScoreCommand implements Callable<Integer> {
     @Option(names = "--goal", paramLabel = "GOAL", description = "With --by trial: what this goal makes of its trials.")
     private @Nullable String goal;
 
+    @Option(
+            names = "--agreement",
+            description = "Two observers on the same tries: percent agreement, kappa, ICC, limits of agreement, SEM, MDC95.")
+    private boolean agreement;
+
     @Mixin
     private final NarrowOptions narrow = new NarrowOptions();
 
@@ -75,6 +82,9 @@ public final class ScoreCommand implements Callable<Integer> {
     public Integer call() {
         LocalDate day = asOf.day(console.clock());
         Sources sources = new Sources(console);
+        if (agreement) {
+            return agreement(sources.observed(source, writing, narrow, day));
+        }
         if (source.isFolder()) {
             narrow.checkForLogbook();
             ScoredLogbook book = sources.logbook(source.path(), source.known(), day);
@@ -89,6 +99,11 @@ public final class ScoreCommand implements Callable<Integer> {
         sources.tellUnknown(narrow, log);
         output.write(console, SessionOutput.log(log, narrow, output.format(Format.CSV)));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+    }
+
+    private int agreement(ObservedTries observed) {
+        output.write(console, AgreementOutput.of(observed, output.format(Format.CSV)));
+        return observed.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
     private Content content(ScoredLogbook book, Format format) {
