@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import stridetally.cli.commands.ImportCommand;
+import stridetally.cli.commands.MeasuresCommand;
 import stridetally.cli.commands.ReportCommand;
 import stridetally.cli.commands.ScoreCommand;
 import stridetally.cli.commands.TrendCommand;
@@ -30,6 +31,7 @@ final class Commands {
                         "trend",
                         "Draw the lines: slope, aim line, forecast, judgement.",
                         () -> new TrendCommand(console)),
-                new Entry("report", "Write the documents of a period.", () -> new ReportCommand(console)));
+                new Entry("report", "Write the documents of a period.", () -> new ReportCommand(console)),
+                new Entry("measures", "List what may be measured, and how.", () -> new MeasuresCommand(console)));
     }
 }

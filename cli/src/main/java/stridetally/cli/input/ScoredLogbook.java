@@ -71,11 +71,12 @@ public record ScoredLogbook(
         return id -> open.catalogue().find(id);
     }
 
-    /** The written attainment levels of a goal. */
+    /** The attainment levels of a goal: as written, else derived from baseline and target. */
     public Optional<AttainmentLevels> levels(Goal goal) {
         Optional<Direction> better = open.catalogue().find(goal.measure()).flatMap(Measure::better);
         return better.flatMap(
-                way -> AttainmentLevels.written(goal.id(), way, open.caseload().attainment()));
+                way -> AttainmentLevels.written(goal.id(), way, open.caseload().attainment())
+                .or(() -> AttainmentLevels.derived(goal, way)));
     }
 
     /** Says of every goal whether its change is beyond the error of measurement, from all baselines of the caseload. */

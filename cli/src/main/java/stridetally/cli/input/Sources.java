@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stridetally.cli.Console;
 import stridetally.cli.files.FileSource;
 import stridetally.cli.files.StandardInput;
@@ -14,6 +15,7 @@ import stridetally.cli.options.WritingOptions;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.logbook.Logbook;
+import stridetally.measures.Catalogue;
 import stridetally.model.StudentCode;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
@@ -61,6 +63,16 @@ public final class Sources {
             console.note(tries(log.ahead()) + " after " + asOf + " left out");
         }
         return log;
+    }
+
+    /** The catalogue, with the measures of a logbook when one is given. */
+    public Catalogue catalogue(@Nullable Path folder) {
+        if (folder == null) {
+            return Catalogue.standard();
+        }
+        OpenLogbook open = OpenLogbook.at(folder, Optional.empty());
+        open.problems().forEach(this::tell);
+        return open.catalogue();
     }
 
     /** The tries of a logbook or a bare log as two observers wrote them. */
