@@ -82,14 +82,16 @@ public record PublishedError(
             return new Found.None("population is blank in students.csv, so no published value can be matched");
         }
         List<PublishedError> ofPopulation = candidates.stream()
-                .filter(one -> one.population.equalsIgnoreCase(student.population().strip()))
+                .filter(one ->
+                        one.population.equalsIgnoreCase(student.population().strip()))
                 .toList();
         if (ofPopulation.isEmpty()) {
             return new Found.None("no published value for this population");
         }
         List<PublishedError> ofLevel = ofPopulation.stream()
                 .filter(one -> one.functionLevel.isBlank()
-                        || one.functionLevel.equalsIgnoreCase(student.functionLevel().strip()))
+                        || one.functionLevel.equalsIgnoreCase(
+                                student.functionLevel().strip()))
                 .toList();
         if (ofLevel.isEmpty()) {
             return new Found.None(

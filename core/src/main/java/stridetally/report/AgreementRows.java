@@ -58,11 +58,16 @@ public record AgreementRows(WordScale help, WordScale prompt) {
     private record Numbers(double[] first, double[] second, int left) {
         static Numbers of(List<Pair> pairs) {
             List<Pair> exact = pairs.stream()
-                    .filter(pair -> comparable(pair.first().reading(), pair.second().reading()))
+                    .filter(pair ->
+                            comparable(pair.first().reading(), pair.second().reading()))
                     .toList();
             return new Numbers(
-                    exact.stream().mapToDouble(pair -> number(pair.first().reading())).toArray(),
-                    exact.stream().mapToDouble(pair -> number(pair.second().reading())).toArray(),
+                    exact.stream()
+                            .mapToDouble(pair -> number(pair.first().reading()))
+                            .toArray(),
+                    exact.stream()
+                            .mapToDouble(pair -> number(pair.second().reading()))
+                            .toArray(),
                     pairs.size() - exact.size());
         }
 

@@ -51,7 +51,9 @@ public record CatalogueRows(Map<String, String> citations) {
                 Cell.text(measure.name()),
                 Cell.text(measure.plain()),
                 Cell.code(measure.unit().symbol()),
-                Cell.code(measure.better().map(way -> way.name().toLowerCase(Locale.ROOT)).orElse("")),
+                Cell.code(measure.better()
+                        .map(way -> way.name().toLowerCase(Locale.ROOT))
+                        .orElse("")),
                 Cell.code(measure.kind().word()),
                 Cell.code(measure.rhythm().word()),
                 Cell.whole(measure.usualTrials()),

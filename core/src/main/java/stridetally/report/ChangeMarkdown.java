@@ -39,9 +39,7 @@ final class ChangeMarkdown {
         if (part.goal().aim() == GoalAim.REACH) {
             page.bullet("Share of the way to the target", said(side.shareOfWay().map(ChanceWords::wholePercent)));
         }
-        page.bullet(
-                "Beyond the measure's own wavering (error of measurement)",
-                beyondError());
+        page.bullet("Beyond the measure's own wavering (error of measurement)", beyondError());
         perWeek();
         aim();
         page.bullet(

@@ -54,7 +54,8 @@ public final class GoalRows {
     /** The level that a side's latest value reaches, or why there is none. */
     public static Attained attained(SideScore side, Optional<AttainmentLevels> levels) {
         if (levels.isEmpty()) {
-            return new Attained.NotRated("no attainment levels are written, and without a baseline and a better target none can be derived");
+            return new Attained.NotRated(
+                    "no attainment levels are written, and without a baseline and a better target none can be derived");
         }
         return side.latest()
                 .map(latest -> levels.get().of(latest.value()))

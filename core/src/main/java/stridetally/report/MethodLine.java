@@ -22,9 +22,10 @@ final class MethodLine {
                         .compared()
                         .flatMap(MeasurementError.Compared::degreesOfFreedom)
                         .isPresent())) {
-            sentences.add("Error of measurement: limit = t(0.975, degrees of freedom) * s * root(1/m + 1), s the spread between"
-                    + " sessions (baseline sessions about their mean, later ones but the latest about their own line), m the"
-                    + " sessions behind the baseline; a change that is wavering alone passes it 1 time in 20.");
+            sentences.add(
+                    "Error of measurement: limit = t(0.975, degrees of freedom) * s * root(1/m + 1), s the spread between"
+                            + " sessions (baseline sessions about their mean, later ones but the latest about their own line), m the"
+                            + " sessions behind the baseline; a change that is wavering alone passes it 1 time in 20.");
         }
         sentences.add("Forecast: method " + method.forecast() + ", 80 % range of the line on the due date.");
         sentences.add(judgement(method));

@@ -43,7 +43,8 @@ record SideDays(SortedMap<LocalDate, Double> baseline, SortedMap<LocalDate, Doub
 
     /** The spread of the baseline days about their mean and of the later ones about their own line. */
     WithinGroupSpread spread() {
-        double[] days = later.keySet().stream().mapToDouble(LocalDate::toEpochDay).toArray();
+        double[] days =
+                later.keySet().stream().mapToDouble(LocalDate::toEpochDay).toArray();
         return WithinGroupSpread.of(values(baseline)).plus(WithinGroupSpread.aboutLine(days, values(later)));
     }
 
@@ -51,8 +52,8 @@ record SideDays(SortedMap<LocalDate, Double> baseline, SortedMap<LocalDate, Doub
         if (points.stream().anyMatch(point -> point.bound().isPresent())) {
             return new TreeMap<>();
         }
-        TreeMap<LocalDate, Double> days = new TreeMap<>(points.stream()
-                .collect(Collectors.groupingBy(Point::date, Collectors.averagingDouble(Point::value))));
+        TreeMap<LocalDate, Double> days = new TreeMap<>(
+                points.stream().collect(Collectors.groupingBy(Point::date, Collectors.averagingDouble(Point::value))));
         days.pollLastEntry();
         return days;
     }

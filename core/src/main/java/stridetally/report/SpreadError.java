@@ -58,7 +58,9 @@ public final class SpreadError implements MeasurementError {
         BaselineSessions.Days days = baselines.of(goal, side.side());
         Start start = Start.of(goal.baseline().get().value(), days);
         Estimate<Limit> limit = limit(review, SideDays.of(goal, side, baselines), start, latest.get());
-        return limit.isEstimated() ? compare(latest.get(), start, limit.orElseThrow()) : Finding.unknown(limit.reason());
+        return limit.isEstimated()
+                ? compare(latest.get(), start, limit.orElseThrow())
+                : Finding.unknown(limit.reason());
     }
 
     /**
@@ -74,7 +76,8 @@ public final class SpreadError implements MeasurementError {
             if (!among) {
                 return new Start(written, 1, "the written baseline, taken as one session");
             }
-            String text = values.length == 1 ? "the baseline session" : "the mean of " + values.length + " baseline sessions";
+            String text =
+                    values.length == 1 ? "the baseline session" : "the mean of " + values.length + " baseline sessions";
             return new Start(java.util.Arrays.stream(values).average().orElseThrow(), values.length, text);
         }
     }
@@ -91,8 +94,8 @@ public final class SpreadError implements MeasurementError {
             return spread(
                     all.spread(),
                     start,
-                    "spread between sessions within " + Counted.of(all.students().size(), "student")
-                            + " of the same measure and protocol");
+                    "spread between sessions within "
+                            + Counted.of(all.students().size(), "student") + " of the same measure and protocol");
         }
         PublishedError.Found found = PublishedError.find(
                 review.goal().measure(), review.goal().protocol(), student(review.goal()), latest.date());
@@ -141,10 +144,13 @@ public final class SpreadError implements MeasurementError {
         Compared compared = new Compared(
                 new Measured(change, bound), start.value(), start.sessions(), limit.size(), limit.degreesOfFreedom());
         String reason = "latest session against " + start.text() + "; " + limit.source();
-        boolean trueIsFarther = bound.map(end -> (end == Bound.AT_LEAST) == (change > 0)).orElse(true);
+        boolean trueIsFarther =
+                bound.map(end -> (end == Bound.AT_LEAST) == (change > 0)).orElse(true);
         if (bound.isPresent() && !(beyond && trueIsFarther)) {
             return new Finding(
-                    Answer.UNKNOWN, "the latest value is capped and the true one lies beyond; " + reason, Optional.of(compared));
+                    Answer.UNKNOWN,
+                    "the latest value is capped and the true one lies beyond; " + reason,
+                    Optional.of(compared));
         }
         return new Finding(beyond ? Answer.YES : Answer.NO, reason, Optional.of(compared));
     }

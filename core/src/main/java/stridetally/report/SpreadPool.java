@@ -73,7 +73,8 @@ final class SpreadPool {
     private void add(GoalReview review, Side side, SideDays days) {
         Kind kind = Kind.of(review);
         StudentCode student = review.goal().student();
-        WithinGroupSpread fresh = days.without(day -> !taken.add(new Taken(kind, student, side, day))).spread();
+        WithinGroupSpread fresh = days.without(day -> !taken.add(new Taken(kind, student, side, day)))
+                .spread();
         if (fresh.degreesOfFreedom() > 0) {
             pools.merge(kind, new Pooled(fresh, Set.of(student)), Pooled::plus);
         }

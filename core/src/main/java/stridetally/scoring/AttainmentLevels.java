@@ -23,8 +23,7 @@ import stridetally.units.Amount;
  *
  * @param values level to value, in the measure's unit
  */
-public record AttainmentLevels(
-        GoalId goal, Direction better, NavigableMap<Integer, Amount> values, Origin origin) {
+public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integer, Amount> values, Origin origin) {
 
     /** Where levels come from. */
     public enum Origin {

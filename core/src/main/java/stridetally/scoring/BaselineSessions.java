@@ -29,8 +29,7 @@ public final class BaselineSessions {
      *
      * @param measures the catalogue
      */
-    public BaselineSessions(
-            Caseload caseload, Function<MeasureId, Optional<Measure>> measures, SessionIndex index) {
+    public BaselineSessions(Caseload caseload, Function<MeasureId, Optional<Measure>> measures, SessionIndex index) {
         this.caseload = caseload;
         this.measures = measures;
         this.index = index;

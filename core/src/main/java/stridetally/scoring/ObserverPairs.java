@@ -138,7 +138,7 @@ public final class ObserverPairs {
 
     private static boolean agree(Protocol one, Protocol other) {
         return one.keys().entrySet().stream()
-                .allMatch(named -> named.getValue()
-                        .equals(other.keys().getOrDefault(named.getKey(), named.getValue())));
+                .allMatch(
+                        named -> named.getValue().equals(other.keys().getOrDefault(named.getKey(), named.getValue())));
     }
 }

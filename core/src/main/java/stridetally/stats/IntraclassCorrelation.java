@@ -18,12 +18,7 @@ import org.apache.commons.statistics.distribution.FDistribution;
  * @source shrout-fleiss1979: forms (1,1) to (3,k) and their intervals
  */
 public record IntraclassCorrelation(
-        int targets,
-        int judges,
-        double betweenTargets,
-        double withinTargets,
-        double betweenJudges,
-        double residual) {
+        int targets, int judges, double betweenTargets, double withinTargets, double betweenJudges, double residual) {
 
     /** The forms. */
     public enum Form {
@@ -73,8 +68,7 @@ public record IntraclassCorrelation(
         double within = (total - between * (n - 1)) / (n * (k - 1.0));
         double judge = n * squares(judgeSums) / (k - 1);
         double left = (total - between * (n - 1) - judge * (k - 1)) / ((n - 1.0) * (k - 1));
-        return Estimate.of(
-                new IntraclassCorrelation(n, k, between, Math.max(0, within), judge, Math.max(0, left)));
+        return Estimate.of(new IntraclassCorrelation(n, k, between, Math.max(0, within), judge, Math.max(0, left)));
     }
 
     /** One form. */
@@ -83,8 +77,7 @@ public record IntraclassCorrelation(
         double k = judges;
         double agreementSpread = (betweenJudges - residual) / n;
         return switch (form) {
-            case ONE_WAY ->
-                ratio(betweenTargets - withinTargets, betweenTargets + (k - 1) * withinTargets);
+            case ONE_WAY -> ratio(betweenTargets - withinTargets, betweenTargets + (k - 1) * withinTargets);
             case AGREEMENT ->
                 ratio(betweenTargets - residual, betweenTargets + (k - 1) * residual + k * agreementSpread);
             case CONSISTENCY -> ratio(betweenTargets - residual, betweenTargets + (k - 1) * residual);
@@ -132,8 +125,8 @@ public record IntraclassCorrelation(
         double rest = n * (1 + (k - 1) * icc) - k * icc;
         double top = k * icc * judgeRatio + rest;
         // Satterthwaite's degrees of freedom, Shrout and Fleiss 1979, p. 424
-        double freedom = (n - 1) * (k - 1) * top * top
-                / ((n - 1) * k * k * icc * icc * judgeRatio * judgeRatio + rest * rest);
+        double freedom =
+                (n - 1) * (k - 1) * top * top / ((n - 1) * k * k * icc * icc * judgeRatio * judgeRatio + rest * rest);
         double down = quantile(n - 1, freedom, level);
         double up = quantile(freedom, n - 1, level);
         double others = k * betweenJudges + (k * n - k - n) * residual;

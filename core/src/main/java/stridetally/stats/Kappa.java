@@ -93,9 +93,7 @@ public final class Kappa {
         double sum = 0;
         for (int i = 0; i < rows.length; i++) {
             for (int j = 0; j < rows.length; j++) {
-                double part = i == j
-                        ? 1 - (rows[i] + columns[i]) * (1 - kappa)
-                        : (1 - kappa) * (columns[i] + rows[j]);
+                double part = i == j ? 1 - (rows[i] + columns[i]) * (1 - kappa) : (1 - kappa) * (columns[i] + rows[j]);
                 sum += share[i][j] * part * part;
             }
         }

@@ -30,10 +30,9 @@ public final class PairAgreement {
     /** Smaller total over larger total. None when both are 0. */
     public Estimate<Double> total() {
         double one = IntStream.range(0, first.length).mapToDouble(i -> first[i]).sum();
-        double other = IntStream.range(0, first.length).mapToDouble(i -> second[i]).sum();
-        return one == 0 && other == 0
-                ? Estimate.notEstimable("both totals are 0")
-                : Estimate.finite(ratio(one, other));
+        double other =
+                IntStream.range(0, first.length).mapToDouble(i -> second[i]).sum();
+        return one == 0 && other == 0 ? Estimate.notEstimable("both totals are 0") : Estimate.finite(ratio(one, other));
     }
 
     /** Mean over tries of the smaller amount over the larger one; two zeros agree fully. At least 1 try. */

@@ -71,7 +71,8 @@ final class PublishedErrorTest {
                 "no published value for this function_level",
                 why(WALK, Protocol.NONE, student("2018-03", "cerebral palsy", "IV")));
         assertEquals(
-                "no published value for this age", why(WALK, Protocol.NONE, student("2023-03", "cerebral palsy", "II")));
+                "no published value for this age",
+                why(WALK, Protocol.NONE, student("2023-03", "cerebral palsy", "II")));
         assertEquals(
                 "the published value is not for protocol aid=walker",
                 why(WALK, new Protocol(new TreeMap<>(Map.of("aid", "walker"))), fits));
@@ -80,8 +81,8 @@ final class PublishedErrorTest {
     @Test
     void whatIsMissingIsNamedByItsColumn() {
         assertTrue(why(WALK, Protocol.NONE, student("2018-03", "", "II")).startsWith("population is blank"));
-        assertTrue(
-                why(WALK, Protocol.NONE, student("2018-03", "cerebral palsy", "")).startsWith("function_level is blank"));
+        assertTrue(why(WALK, Protocol.NONE, student("2018-03", "cerebral palsy", ""))
+                .startsWith("function_level is blank"));
         assertTrue(why(WALK, Protocol.NONE, student("", "cerebral palsy", "II")).startsWith("birth_month is not"));
         assertTrue(why(WALK, Protocol.NONE, Optional.empty()).startsWith("the student is not in students.csv"));
     }

@@ -146,8 +146,9 @@ class FlatTablesTest {
 
     @Test
     void aTrendRowIsBlankWithAReasonWhereNothingCanBeSaid() {
-        List<Cell> row =
-                new TrendRows("made-up", MeasurementError.NOT_COMPUTED).rows(review(MadeCaseload.poor())).get(0);
+        List<Cell> row = new TrendRows("made-up", MeasurementError.NOT_COMPUTED)
+                .rows(review(MadeCaseload.poor()))
+                .get(0);
         assertEquals("0", cell(TrendRows.HEADINGS, row, "sessions"));
         assertEquals("", cell(TrendRows.HEADINGS, row, "slope_per_week"));
         assertEquals("", cell(TrendRows.HEADINGS, row, "chance"));

@@ -34,7 +34,14 @@ final class SpreadErrorTest {
         for (int i = 0; i < values.length; i++) {
             String day = "2026-09-" + (10 + i);
             made.tries(
-                    student, MadeCaseload.STEPS, Side.NONE, TrialPlace.SCHOOL, Use.PROBE, day, "independent", values[i]);
+                    student,
+                    MadeCaseload.STEPS,
+                    Side.NONE,
+                    TrialPlace.SCHOOL,
+                    Use.PROBE,
+                    day,
+                    "independent",
+                    values[i]);
         }
     }
 
@@ -138,7 +145,9 @@ final class SpreadErrorTest {
     @Test
     void withoutABaselineOrALaterSessionItIsUnknownWithItsReason() {
         assertEquals(
-                "the goal has no baseline with a date", first(MadeCaseload.poor()).reason());
-        assertEquals("no session with a value after the baseline date", first(one()).reason());
+                "the goal has no baseline with a date",
+                first(MadeCaseload.poor()).reason());
+        assertEquals(
+                "no session with a value after the baseline date", first(one()).reason());
     }
 }

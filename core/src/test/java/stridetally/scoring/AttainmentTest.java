@@ -117,8 +117,7 @@ class AttainmentTest {
         for (int i = 0; i < values.length; i++) {
             assertEquals(
                     new AttainmentLevels.Attained.AtLevel(expected[i]),
-                    levels.of(new SessionValue.Known(
-                            Amount.of(values[i]).billionths(), 1)),
+                    levels.of(new SessionValue.Known(Amount.of(values[i]).billionths(), 1)),
                     values[i]);
         }
     }

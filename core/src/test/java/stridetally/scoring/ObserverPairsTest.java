@@ -52,10 +52,11 @@ final class ObserverPairsTest {
 
     private static String text(ObserverPairs.OfMeasure found) {
         StringBuilder text = new StringBuilder();
-        found.pairs().forEach(pair -> text.append(pair.first().asWritten())
-                .append('/')
-                .append(pair.second().asWritten())
-                .append(' '));
+        found.pairs()
+                .forEach(pair -> text.append(pair.first().asWritten())
+                        .append('/')
+                        .append(pair.second().asWritten())
+                        .append(' '));
         return text + "alone " + found.firstAlone() + " " + found.secondAlone();
     }
 

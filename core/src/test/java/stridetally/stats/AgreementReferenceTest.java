@@ -31,8 +31,8 @@ final class AgreementReferenceTest {
 
     @Test
     void durationsAgreeInTotalAndPerTry() {
-        PairAgreement agreement = PairAgreement.of(
-                new double[] {4.2, 5, 3.1, 6.4, 7, 5.5}, new double[] {4, 5.2, 3.1, 6, 7.7, 5.5});
+        PairAgreement agreement =
+                PairAgreement.of(new double[] {4.2, 5, 3.1, 6.4, 7, 5.5}, new double[] {4, 5.2, 3.1, 6, 7.7, 5.5});
         assertEquals(0.99047619047619, agreement.total().orElseThrow(), DIGITS);
         assertEquals(0.960085053835054, agreement.meanPerTry().orElseThrow(), DIGITS);
     }
@@ -52,7 +52,8 @@ final class AgreementReferenceTest {
     /** The table of Fleiss, Cohen and Everitt 1969: kappa .429, standard error .0537. */
     @Test
     void kappaOfThePublishedTable() {
-        Kappa kappa = Kappa.of(new int[][] {{106, 10, 4}, {22, 28, 10}, {2, 12, 6}}).orElseThrow();
+        Kappa kappa =
+                Kappa.of(new int[][] {{106, 10, 4}, {22, 28, 10}, {2, 12, 6}}).orElseThrow();
         assertEquals(0.7, kappa.observed(), DIGITS);
         assertEquals(0.475, kappa.expected(), DIGITS);
         assertEquals(0.428571428571429, kappa.value(), DIGITS);
@@ -67,7 +68,8 @@ final class AgreementReferenceTest {
     /** The table of Cohen 1968, as on the help page of {@code psych}: kappa .492. */
     @Test
     void kappaOfCohensTable() {
-        Kappa kappa = Kappa.of(new int[][] {{88, 14, 18}, {10, 40, 10}, {2, 6, 12}}).orElseThrow();
+        Kappa kappa =
+                Kappa.of(new int[][] {{88, 14, 18}, {10, 40, 10}, {2, 6, 12}}).orElseThrow();
         assertEquals(0.491525423728813, kappa.value(), DIGITS);
         assertEquals(0.0510018155760778, kappa.standardError(), DIGITS);
         assertEquals(0.473684210526316, kappa.weighted(Kappa.Weights.LINEAR).orElseThrow(), DIGITS);
@@ -110,9 +112,7 @@ final class AgreementReferenceTest {
         // SEM as the root of the mean square within, and MDC95 with z = 1.95996.
         assertEquals(0.357945526581909, Math.sqrt(icc.withinTargets()), 1e-12);
         assertEquals(
-                0.992156148397453,
-                CriticalValue.normal(0.95) * Math.sqrt(2) * Math.sqrt(icc.withinTargets()),
-                1e-12);
+                0.992156148397453, CriticalValue.normal(0.95) * Math.sqrt(2) * Math.sqrt(icc.withinTargets()), 1e-12);
     }
 
     private static void check(IntraclassCorrelation icc, Form form, double value, double low, double high) {
@@ -125,13 +125,12 @@ final class AgreementReferenceTest {
 
     @Test
     void fullAgreementHasNoIntervalAndEqualScoresNoCorrelation() {
-        IntraclassCorrelation icc =
-                IntraclassCorrelation.of(new double[][] {{1, 1}, {2, 2}, {4, 4}}).orElseThrow();
+        IntraclassCorrelation icc = IntraclassCorrelation.of(new double[][] {{1, 1}, {2, 2}, {4, 4}})
+                .orElseThrow();
         assertEquals(1, icc.value(Form.AGREEMENT).orElseThrow(), 1e-12);
         assertFalse(IntraclassCorrelation.of(new double[][] {{3, 3}, {3, 3}}).isEstimated());
         assertFalse(IntraclassCorrelation.of(new double[][] {{3, 4}}).isEstimated());
-        assertThrows(
-                IllegalArgumentException.class, () -> IntraclassCorrelation.of(new double[][] {{3, 4}, {3}}));
+        assertThrows(IllegalArgumentException.class, () -> IntraclassCorrelation.of(new double[][] {{3, 4}, {3}}));
     }
 
     /** Peak flow of 17 subjects, Bland and Altman 1986, Lancet i:307-310: mean -2.1, SD 38.8, r .94. */

@@ -31,7 +31,8 @@ final class WithinGroupSpreadTest {
     void theLimitIsTTimesTheSpreadOfADifference() {
         // t(0.975, 8) = 2.30600413520417: R 4.2.2, qt(0.975, 8).
         double s = Math.sqrt(0.128125);
-        assertEquals(2.30600413520417 * s * Math.sqrt(2), retest().limit(0.95, 1, 1).orElseThrow(), 1e-12);
+        assertEquals(
+                2.30600413520417 * s * Math.sqrt(2), retest().limit(0.95, 1, 1).orElseThrow(), 1e-12);
         assertEquals(
                 2.30600413520417 * s * Math.sqrt(1.0 / 3 + 1.0 / 2),
                 retest().limit(0.95, 3, 2).orElseThrow(),

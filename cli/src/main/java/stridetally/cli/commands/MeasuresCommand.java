@@ -15,9 +15,10 @@ import stridetally.cli.output.CatalogueOutput;
 
 /** {@code measures}: the catalogue, with a logbook's own measures when one is named. */
 @Command(
-        description = "What may be measured: unit, better way, kind, rhythm, usual tries, session value, possible and plausible"
-                + " values, sides, protocol keys, resolution, cautions and source. A logbook's measures.csv adds to it or"
-                + " stands in its place.",
+        description =
+                "What may be measured: unit, better way, kind, rhythm, usual tries, session value, possible and plausible"
+                        + " values, sides, protocol keys, resolution, cautions and source. A logbook's measures.csv adds to it or"
+                        + " stands in its place.",
         footer = "  stridetally measures --format markdown")
 public final class MeasuresCommand implements Callable<Integer> {
     private final Console console;
@@ -34,8 +35,7 @@ public final class MeasuresCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        output.write(
-                console, CatalogueOutput.of(new Sources(console).catalogue(logbook), output.format(Format.CSV)));
+        output.write(console, CatalogueOutput.of(new Sources(console).catalogue(logbook), output.format(Format.CSV)));
         return ExitCodes.DONE;
     }
 }

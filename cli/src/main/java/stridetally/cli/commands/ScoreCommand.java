@@ -56,7 +56,8 @@ public final class ScoreCommand implements Callable<Integer> {
 
     @Option(
             names = "--agreement",
-            description = "Two observers on the same tries: percent agreement, kappa, ICC, limits of agreement, SEM, MDC95.")
+            description =
+                    "Two observers on the same tries: percent agreement, kappa, ICC, limits of agreement, SEM, MDC95.")
     private boolean agreement;
 
     @Mixin

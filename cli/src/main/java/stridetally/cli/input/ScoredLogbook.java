@@ -76,15 +76,13 @@ public record ScoredLogbook(
         Optional<Direction> better = open.catalogue().find(goal.measure()).flatMap(Measure::better);
         return better.flatMap(
                 way -> AttainmentLevels.written(goal.id(), way, open.caseload().attainment())
-                .or(() -> AttainmentLevels.derived(goal, way)));
+                        .or(() -> AttainmentLevels.derived(goal, way)));
     }
 
     /** Says of every goal whether its change is beyond the error of measurement, from all baselines of the caseload. */
     public MeasurementError error() {
         return new SpreadError(
-                open.caseload(),
-                review.goals(),
-                new BaselineSessions(open.caseload(), measures(open), scorer.index()));
+                open.caseload(), review.goals(), new BaselineSessions(open.caseload(), measures(open), scorer.index()));
     }
 
     /** How many tries are left out because their day is yet to come. */

@@ -16,9 +16,11 @@ public final class AgreementOutput {
             TableWriter table = Tables.open(format, out, AgreementRows.HEADINGS);
             AgreementRows rows = new AgreementRows(
                     observed.settings().help(), observed.settings().prompt());
-            observed.pairs().byMeasure().forEach((id, both) -> observed.catalogue()
-                    .find(id)
-                    .ifPresent(measure -> rows.rows(measure, both).forEach(table::row)));
+            observed.pairs()
+                    .byMeasure()
+                    .forEach((id, both) -> observed.catalogue()
+                            .find(id)
+                            .ifPresent(measure -> rows.rows(measure, both).forEach(table::row)));
             table.finish();
         });
     }
