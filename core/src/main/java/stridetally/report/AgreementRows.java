@@ -50,12 +50,20 @@ public record AgreementRows(WordScale help, WordScale prompt) {
         return List.copyOf(table.rows);
     }
 
-    /**
-     * Values that both wrote as exact ones.
-     *
-     * @param left pairs with a capped value, without one, or with another number of tries on the row
-     */
-    private record Numbers(double[] first, double[] second, int left) {
+    /** Values that both wrote as exact ones. */
+    private static final class Numbers {
+        private final double[] first;
+        private final double[] second;
+
+        /** Pairs with a capped value, without one, or with another number of tries on the row. */
+        private final int left;
+
+        Numbers(double[] first, double[] second, int left) {
+            this.first = first;
+            this.second = second;
+            this.left = left;
+        }
+
         static Numbers of(List<Pair> pairs) {
             List<Pair> exact = pairs.stream()
                     .filter(pair ->
@@ -192,7 +200,7 @@ public record AgreementRows(WordScale help, WordScale prompt) {
 
         void limit(String figure, int n, Estimate<LimitsOfAgreement> limits, Function<Interval, Double> end) {
             Estimate<Double> value =
-                    limits.flatMap(one -> one.limits(TrendLine.LEVEL)).map(end::apply);
+                    limits.flatMap(one -> one.limits(TrendLine.LEVEL)).map(end);
             row(
                     figure,
                     n,
