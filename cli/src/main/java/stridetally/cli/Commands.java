@@ -3,6 +3,7 @@ package stridetally.cli;
 import java.util.List;
 import java.util.function.Supplier;
 import stridetally.cli.commands.ImportCommand;
+import stridetally.cli.commands.MeasuresCommand;
 import stridetally.cli.commands.ReportCommand;
 import stridetally.cli.commands.ScoreCommand;
 import stridetally.cli.commands.SimulateCommand;
@@ -34,6 +35,7 @@ final class Commands {
                 new Entry(
                         "simulate",
                         "Make up caseloads with known truth, and count how often judgements are right.",
-                        () -> new SimulateCommand(console)));
+                        () -> new SimulateCommand(console)),
+                new Entry("measures", "List what may be measured, and how.", () -> new MeasuresCommand(console)));
     }
 }

@@ -37,7 +37,8 @@ final class SamplesTest {
             "source,student,goal,measure,side,protocol,place,unit,sessions,first,last,baseline,target,due,latest,"
                     + "slope_per_week,slope_se,slope_low95,slope_high95,intercept,r_squared,robust_slope,robust_low95,"
                     + "robust_high95,kendall_s,kendall_tau,kendall_p,lag1,needed_per_week,aim_today,latest_minus_aim,"
-                    + "forecast,forecast_low80,forecast_high80,chance_line,chance,judgement,reason";
+                    + "forecast,forecast_low80,forecast_high80,chance_line,chance,judgement,reason,beyond_error,"
+                    + "error_limit95,error_df,error_source";
 
     /** Cells that are text, or that are rightly blank: a day not met yet, a weight or side that nobody wrote. */
     private static final Set<String> NO_FIGURES = Set.of(

@@ -39,15 +39,22 @@ final class ChangeMarkdown {
         if (part.goal().aim() == GoalAim.REACH) {
             page.bullet("Share of the way to the target", said(side.shareOfWay().map(ChanceWords::wholePercent)));
         }
-        page.bullet(
-                "Beyond the measure's own wavering (error of measurement)",
-                side.beyondError().answer().word() + " (" + side.beyondError().reason() + ")");
+        page.bullet("Beyond the measure's own wavering (error of measurement)", beyondError());
         perWeek();
         aim();
         page.bullet(
                 "Share of tries at permitted help, over time",
                 said(trend.permittedSharePerWeek().map(this::shareChange)));
         forecast();
+    }
+
+    private String beyondError() {
+        MeasurementError.Finding finding = side.beyondError();
+        String figures = finding.compared()
+                .map(held -> "change " + unit.change(held.change()) + " from " + unit.text(held.start()) + ", limit "
+                        + unit.text(held.limit()) + "; ")
+                .orElse("");
+        return finding.answer().word() + " (" + figures + finding.reason() + ")";
     }
 
     private String latest(Point point) {

@@ -54,7 +54,8 @@ public final class GoalRows {
     /** The level that a side's latest value reaches, or why there is none. */
     public static Attained attained(SideScore side, Optional<AttainmentLevels> levels) {
         if (levels.isEmpty()) {
-            return new Attained.NotRated("no attainment levels are written");
+            return new Attained.NotRated(
+                    "no attainment levels are written, and without a baseline and a better target none can be derived");
         }
         return side.latest()
                 .map(latest -> levels.get().of(latest.value()))
@@ -72,6 +73,8 @@ public final class GoalRows {
         reasons.add(FigureCells.why("share_of_way", side.shareOfWay()));
         if (attained instanceof Attained.NotRated none) {
             reasons.add("level: " + none.reason());
+        } else if (levels.isPresent() && levels.get().origin() == AttainmentLevels.Origin.DERIVED) {
+            reasons.add(AttainmentLevels.RULE);
         }
         reasons.addAll(score.cautions());
         cells.addAll(end(score, List.of(Cell.whole(side.streak()), level), reasons));

@@ -17,6 +17,16 @@ final class MethodLine {
                 "Period figures: median, lowest and highest of the session values; sessions up to the baseline date are"
                         + " the baseline's and are left out.");
         part.sides().forEach(side -> sentences.addAll(lines(side.review())));
+        if (part.sides().stream()
+                .anyMatch(side -> side.beyondError()
+                        .compared()
+                        .flatMap(MeasurementError.Compared::degreesOfFreedom)
+                        .isPresent())) {
+            sentences.add(
+                    "Error of measurement: limit = t(0.975, degrees of freedom) * s * root(1/m + 1), s the spread between"
+                            + " sessions (baseline sessions about their mean, later ones but the latest about their own line), m the"
+                            + " sessions behind the baseline; a change that is wavering alone passes it 1 time in 20.");
+        }
         sentences.add("Forecast: method " + method.forecast() + ", 80 % range of the line on the due date.");
         sentences.add(judgement(method));
         return sentences;

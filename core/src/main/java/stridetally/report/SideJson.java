@@ -26,6 +26,13 @@ final class SideJson {
         page.object("beyond_error", () -> {
             page.text("answer", side.beyondError().answer().word());
             page.text("reason", side.beyondError().reason());
+            side.beyondError().compared().ifPresent(held -> {
+                page.measured("change", Estimate.of(held.change()));
+                page.number("start", held.start());
+                page.whole("start_sessions", held.startSessions());
+                page.number("limit95", held.limit());
+                held.degreesOfFreedom().ifPresent(df -> page.whole("limit_df", df));
+            });
         });
         page.object("forecast", () -> forecast(side.review().forecast()));
         page.whole("streak", side.criterion().streak());

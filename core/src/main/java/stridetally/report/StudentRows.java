@@ -8,7 +8,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stridetally.forecast.GoalJudgement;
 import stridetally.forecast.Judgement;
+import stridetally.model.GoalId;
 import stridetally.model.StudentCode;
+import stridetally.scoring.AttainmentLevels;
 import stridetally.scoring.AttainmentScore;
 import stridetally.scoring.AttainmentScore.LeftOut;
 import stridetally.scoring.AttainmentScore.Rated;
@@ -39,6 +41,16 @@ public final class StudentRows {
      * @param judgements of the same goals; empty when none were judged in this run, and the counts are then blank
      */
     public static List<Cell> row(StudentCode student, List<Rated> rated, List<GoalJudgement> judgements) {
+        return row(student, rated, judgements, List.of());
+    }
+
+    /**
+     * The same, with goals whose levels were derived.
+     *
+     * @param derived goals whose levels are not written
+     */
+    public static List<Cell> row(
+            StudentCode student, List<Rated> rated, List<GoalJudgement> judgements, List<GoalId> derived) {
         List<Rated> unweighted = rated.stream()
                 .map(one -> new Rated(one.goal(), one.attained(), Optional.empty()))
                 .toList();
@@ -56,7 +68,12 @@ public final class StudentRows {
             cells.add(count(judgements, Optional.of(word)));
         }
         cells.add(count(judgements, Optional.empty()));
-        cells.add(FigureCells.reasons(reasons(equal, weighted, written, judgements)));
+        List<String> reasons = reasons(equal, weighted, written, judgements);
+        if (!derived.isEmpty()) {
+            reasons.add(AttainmentLevels.RULE + ", for "
+                    + derived.stream().map(GoalId::text).collect(Collectors.joining(" ")));
+        }
+        cells.add(FigureCells.reasons(reasons));
         return cells;
     }
 

@@ -20,8 +20,9 @@ import stridetally.trend.TrendLine;
  * days, amounts in the unit of the {@code unit} column.
  *
  * @param source id of the logbook, for the rows of goals
+ * @param error says whether a change is beyond what the measure wavers by itself
  */
-public record TrendRows(String source) {
+public record TrendRows(String source, MeasurementError error) {
     /** The columns, in order. */
     public static final List<String> HEADINGS = List.of(
             "source",
@@ -61,7 +62,11 @@ public record TrendRows(String source) {
             "chance_line",
             "chance",
             "judgement",
-            "reason");
+            "reason",
+            "beyond_error",
+            "error_limit95",
+            "error_df",
+            "error_source");
 
     /** The rows of a goal, a side each; a goal whose measure is not in the catalogue has one row with the reason. */
     public List<List<Cell>> rows(GoalReview review) {
@@ -72,6 +77,7 @@ public record TrendRows(String source) {
             cells.addAll(FigureCells.blanks(HEADINGS.indexOf("judgement") - cells.size()));
             cells.add(Cell.code(review.judgement().word()));
             cells.add(Cell.text(review.judgement().reason()));
+            cells.addAll(beyondError(MeasurementError.Finding.unknown("the measure is not in the catalogue")));
             return List.of(cells);
         }
         return review.sides().stream().map(side -> row(review, side)).toList();
@@ -93,6 +99,7 @@ public record TrendRows(String source) {
         cells.addAll(figures(trend));
         cells.addAll(FigureCells.blanks(6));
         cells.add(FigureCells.reasons(trend.reasons()));
+        cells.addAll(beyondError(MeasurementError.Finding.unknown("no goal")));
         return cells;
     }
 
@@ -104,7 +111,19 @@ public record TrendRows(String source) {
         cells.addAll(forecast(side.forecast()));
         cells.add(Cell.code(review.judgement().word()));
         cells.add(Cell.text(review.reason(side)));
+        cells.addAll(beyondError(error.beyond(review, side)));
         return cells;
+    }
+
+    private static List<Cell> beyondError(MeasurementError.Finding finding) {
+        Optional<MeasurementError.Compared> held = finding.compared();
+        return List.of(
+                Cell.code(finding.answer().word()),
+                FigureCells.optional(held.map(MeasurementError.Compared::limit)),
+                held.flatMap(MeasurementError.Compared::degreesOfFreedom)
+                        .map(Cell::whole)
+                        .orElseGet(Cell::blank),
+                Cell.text(finding.reason()));
     }
 
     private List<Cell> start(GoalReview review, String side) {

@@ -1,5 +1,6 @@
 package stridetally.scoring;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -9,24 +10,40 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import stridetally.model.Attainment;
 import stridetally.model.Direction;
+import stridetally.model.Goal;
 import stridetally.model.GoalId;
 import stridetally.model.GoalSide;
 import stridetally.units.Amount;
 
 /**
- * The written attainment levels of a goal, -2 to +2, each with the value at which it is reached. The level of a value is the
- * best one that it reaches; a value that reaches none is at -2, the lowest there is, since leaving it out would flatter the
- * score.
+ * The attainment levels of a goal, -2 to +2, each with the value at which it is reached. The level of a value is the best
+ * one that it reaches; a value that reaches none is at -2, the lowest there is, since leaving it out would flatter the
+ * score. Where none are written they are derived from baseline and target: -1 half of the way, 0 the target, +1 a quarter
+ * of the way beyond it, +2 half of the way beyond it.
  *
  * @param values level to value, in the measure's unit
  */
-public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integer, Amount> values) {
+public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integer, Amount> values, Origin origin) {
+
+    /** Where levels come from. */
+    public enum Origin {
+        WRITTEN,
+        DERIVED
+    }
+
+    /** The rule of derived levels, as a sentence. */
+    public static final String RULE =
+            "levels derived from baseline and target: -1 at half of the way, 0 at the target, +1 and +2 a quarter and half of"
+                    + " the way beyond it";
 
     /** The lowest level. */
     public static final int LOWEST = -2;
 
     /** The highest level. */
     public static final int HIGHEST = 2;
+
+    private static final BigDecimal HALF = new BigDecimal("0.5");
+    private static final BigDecimal QUARTER = new BigDecimal("0.25");
 
     public AttainmentLevels {
         values = java.util.Collections.unmodifiableNavigableMap(new TreeMap<>(values));
@@ -35,6 +52,31 @@ public record AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integ
                 throw new IllegalArgumentException("level " + level);
             }
         }
+    }
+
+    /** Written levels. */
+    public AttainmentLevels(GoalId goal, Direction better, NavigableMap<Integer, Amount> values) {
+        this(goal, better, values, Origin.WRITTEN);
+    }
+
+    /** Levels by the rule; empty without a baseline and a target that is better than it. */
+    public static Optional<AttainmentLevels> derived(Goal goal, Direction better) {
+        if (goal.baseline().isEmpty() || goal.target().isEmpty()) {
+            return Optional.empty();
+        }
+        Amount from = goal.baseline().get();
+        Amount to = goal.target().get();
+        if (better.sign() * to.compareTo(from) <= 0) {
+            return Optional.empty();
+        }
+        BigDecimal way = BigDecimal.valueOf(to.billionths() - from.billionths(), 9);
+        BigDecimal target = BigDecimal.valueOf(to.billionths(), 9);
+        NavigableMap<Integer, Amount> values = new TreeMap<>();
+        values.put(-1, Amount.of(target.subtract(way.multiply(HALF))));
+        values.put(0, to);
+        values.put(1, Amount.of(target.add(way.multiply(QUARTER))));
+        values.put(HIGHEST, Amount.of(target.add(way.multiply(HALF))));
+        return Optional.of(new AttainmentLevels(goal.id(), better, values, Origin.DERIVED));
     }
 
     /** The levels written for a goal; empty when none are. */

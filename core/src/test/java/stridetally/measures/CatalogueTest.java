@@ -82,6 +82,7 @@ class CatalogueTest {
             assertFalse(measure.source().isBlank(), measure.id()::text);
             used.addAll(List.of(measure.source().split(" ", -1)));
         }
+        PublishedError.all().forEach(error -> used.add(error.source()));
         assertEquals(new TreeSet<>(citations.keySet()), used);
         citations.forEach((id, citation) -> assertFalse(citation.isBlank(), id));
     }

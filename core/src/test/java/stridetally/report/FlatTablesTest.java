@@ -49,7 +49,7 @@ class FlatTablesTest {
                 "source,student,goal,measure,side,protocol,place,unit,sessions,first,last,baseline,target,due,latest,"
                         + "slope_per_week,slope_se,slope_low95,slope_high95,intercept,r_squared,robust_slope,robust_low95,"
                         + "robust_high95,kendall_s,kendall_tau,kendall_p,lag1,needed_per_week,aim_today,latest_minus_aim,"
-                        + "forecast,forecast_low80,forecast_high80,chance_line,chance,judgement,reason");
+                        + "forecast,forecast_low80,forecast_high80,chance_line,chance,judgement,reason,beyond_error,error_limit95,error_df,error_source");
         assertColumns(ReportsCsvRow.HEADINGS, "goal,period,as_of,value,judgement,last_entry");
     }
 
@@ -146,8 +146,9 @@ class FlatTablesTest {
 
     @Test
     void aTrendRowIsBlankWithAReasonWhereNothingCanBeSaid() {
-        List<Cell> row =
-                new TrendRows("made-up").rows(review(MadeCaseload.poor())).get(0);
+        List<Cell> row = new TrendRows("made-up", MeasurementError.NOT_COMPUTED)
+                .rows(review(MadeCaseload.poor()))
+                .get(0);
         assertEquals("0", cell(TrendRows.HEADINGS, row, "sessions"));
         assertEquals("", cell(TrendRows.HEADINGS, row, "slope_per_week"));
         assertEquals("", cell(TrendRows.HEADINGS, row, "chance"));
@@ -159,7 +160,7 @@ class FlatTablesTest {
     void aSeriesWithoutAGoalHasNoJudgement() {
         GoalScore score = review(MadeCaseload.rich()).score();
         Series series = Series.of(score.sides().get(0).sessions(), SeriesWindow.upTo(LocalDate.parse("2027-03-05")));
-        List<Cell> row = new TrendRows("made-up")
+        List<Cell> row = new TrendRows("made-up", MeasurementError.NOT_COMPUTED)
                 .row(
                         new stridetally.model.SeriesKey(
                                 "elsewhere",

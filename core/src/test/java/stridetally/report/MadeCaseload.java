@@ -51,6 +51,7 @@ import stridetally.model.Use;
 import stridetally.model.Visit;
 import stridetally.model.WordScale;
 import stridetally.problem.ProblemCode;
+import stridetally.scoring.BaselineSessions;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.GoalScorer;
 import stridetally.scoring.SessionTable;
@@ -246,7 +247,10 @@ final class MadeCaseload {
                 setAside,
                 ahead,
                 "own-line",
-                MeasurementError.NOT_COMPUTED,
+                new SpreadError(
+                        caseload,
+                        review.goals(),
+                        new BaselineSessions(caseload, MadeCaseload::catalogue, scorer.index())),
                 names);
         return bare.gather(scorer, MadeCaseload::catalogue);
     }

@@ -49,7 +49,7 @@ class ReportPropertyTest {
     @MethodSource("seeds")
     void flatTablesHaveACellForEachColumnAndAReasonForEachBlankFigure(long seed) {
         ReportInput input = RandomCaseload.of(seed).input();
-        TrendRows trend = new TrendRows("made-up");
+        TrendRows trend = new TrendRows("made-up", MeasurementError.NOT_COMPUTED);
         int reason = TrendRows.HEADINGS.indexOf("reason");
         int latest = TrendRows.HEADINGS.indexOf("latest");
         for (GoalReview review : input.review().goals()) {

@@ -3,6 +3,7 @@ package stridetally.scoring;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -100,5 +101,40 @@ class AttainmentTest {
         long sum = Amount.of(parts[0]).billionths();
         int count = Integer.parseInt(parts[1]);
         return capped ? new SessionValue.Bounded(Bound.AT_LEAST, sum, count) : new SessionValue.Known(sum, count);
+    }
+
+    /** By hand: from 4 to 12 is a way of 8, so -1 is 8, +1 is 14 and +2 is 16; below half of the way is -2. */
+    @Test
+    void levelsAreDerivedFromBaselineAndTarget() {
+        GoalDraft draft = new GoalDraft();
+        draft.baseline = "4";
+        draft.target = "12";
+        AttainmentLevels levels =
+                AttainmentLevels.derived(draft.goal(), Direction.HIGHER).orElseThrow();
+        assertEquals(AttainmentLevels.Origin.DERIVED, levels.origin());
+        String[] values = {"4", "7.9", "8", "11.9", "12", "13.9", "14", "15.9", "16", "40"};
+        int[] expected = {-2, -2, -1, -1, 0, 0, 1, 1, 2, 2};
+        for (int i = 0; i < values.length; i++) {
+            assertEquals(
+                    new AttainmentLevels.Attained.AtLevel(expected[i]),
+                    levels.of(new SessionValue.Known(Amount.of(values[i]).billionths(), 1)),
+                    values[i]);
+        }
+    }
+
+    @Test
+    void fewerIsBetterDerivesDownwardsAndAWorseTargetDerivesNothing() {
+        GoalDraft draft = new GoalDraft();
+        draft.baseline = "12";
+        draft.target = "4";
+        assertEquals(
+                "8",
+                AttainmentLevels.derived(draft.goal(), Direction.LOWER)
+                        .orElseThrow()
+                        .values()
+                        .firstEntry()
+                        .getValue()
+                        .text());
+        assertTrue(AttainmentLevels.derived(draft.goal(), Direction.HIGHER).isEmpty());
     }
 }

@@ -11,9 +11,11 @@ import stridetally.cli.ExitCodes;
 import stridetally.cli.Subcommand;
 import stridetally.cli.files.Content;
 import stridetally.cli.input.LogRead;
+import stridetally.cli.input.ObservedTries;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.FlagOption;
 import stridetally.cli.options.ForecastWay;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
@@ -23,6 +25,7 @@ import stridetally.cli.options.ScoreByWord;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WritingOptions;
+import stridetally.cli.output.AgreementOutput;
 import stridetally.cli.output.GoalOutput;
 import stridetally.cli.output.SessionOutput;
 import stridetally.cli.output.TrialOutput;
@@ -45,6 +48,10 @@ public final class ScoreCommand implements Subcommand {
     private final ValueOption<String> goal =
             ValueOption.text("--goal", "GOAL", "With --by trial: what this goal makes of its trials.");
 
+    private final FlagOption agreement = new FlagOption(
+            "--agreement",
+            "Two observers on the same tries: percent agreement, kappa, ICC, limits of agreement, SEM, MDC95.");
+
     private final NarrowOptions narrow = new NarrowOptions();
     private final WritingOptions writing = new WritingOptions();
     private final AsOfOption asOf = new AsOfOption();
@@ -66,6 +73,7 @@ public final class ScoreCommand implements Subcommand {
         source.addTo(declared);
         by.addTo(declared);
         goal.addTo(declared);
+        agreement.addTo(declared);
         narrow.addTo(declared);
         writing.addTo(declared);
         asOf.addTo(declared);
@@ -76,6 +84,9 @@ public final class ScoreCommand implements Subcommand {
     public Integer call() {
         LocalDate day = asOf.day(console.clock());
         Sources sources = new Sources(console);
+        if (agreement.typed()) {
+            return agreement(sources.observed(source, writing, narrow, day));
+        }
         if (source.isFolder()) {
             narrow.checkForLogbook();
             ScoredLogbook book = sources.logbook(source.path(), source.known(), day, ForecastWay.POOLED);
@@ -94,6 +105,11 @@ public final class ScoreCommand implements Subcommand {
 
     private ScoreBy by() {
         return by.typed().orElse(ScoreBy.SESSION);
+    }
+
+    private int agreement(ObservedTries observed) {
+        output.write(console, AgreementOutput.of(observed, output.format(Format.CSV)));
+        return observed.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
     private Content content(ScoredLogbook book, Format format) {

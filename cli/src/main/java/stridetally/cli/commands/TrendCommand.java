@@ -52,7 +52,8 @@ public final class TrendCommand implements Subcommand {
         spec.usageMessage()
                 .description(
                         "One row a goal and side (or a series of a bare log): own line and robust line per week with 95 %%"
-                                + " intervals, rank trend, aim line, forecast at the due date, chance, judgement and reason.")
+                                + " intervals, rank trend, aim line, forecast at the due date, chance, judgement and reason;"
+                                + " then whether the change is beyond the error of measurement, its limit and where that comes from.")
                 .footer("  stridetally trend samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20");
         source.addTo(spec);
         scores.addTo(spec);

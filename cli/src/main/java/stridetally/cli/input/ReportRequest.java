@@ -16,7 +16,6 @@ import stridetally.model.StudentCode;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.Spelling;
-import stridetally.report.MeasurementError;
 import stridetally.report.ReportInput;
 import stridetally.report.SetAsideRow;
 
@@ -68,7 +67,7 @@ public final class ReportRequest {
                 setAside(book),
                 book.ahead(),
                 book.forecast().id(),
-                MeasurementError.NOT_COMPUTED,
+                book.error(),
                 names);
         return bare.gather(book.scorer(), ScoredLogbook.measures(book.open()));
     }

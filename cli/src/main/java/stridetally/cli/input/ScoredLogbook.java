@@ -15,7 +15,10 @@ import stridetally.model.Direction;
 import stridetally.model.Goal;
 import stridetally.model.MeasureId;
 import stridetally.model.StudentCode;
+import stridetally.report.MeasurementError;
+import stridetally.report.SpreadError;
 import stridetally.scoring.AttainmentLevels;
+import stridetally.scoring.BaselineSessions;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.GoalScorer;
 import stridetally.scoring.SessionTable;
@@ -67,11 +70,18 @@ public record ScoredLogbook(
         return id -> open.catalogue().find(id);
     }
 
-    /** The written attainment levels of a goal. */
+    /** The attainment levels of a goal: as written, else derived from baseline and target. */
     public Optional<AttainmentLevels> levels(Goal goal) {
         Optional<Direction> better = open.catalogue().find(goal.measure()).flatMap(Measure::better);
         return better.flatMap(
-                way -> AttainmentLevels.written(goal.id(), way, open.caseload().attainment()));
+                way -> AttainmentLevels.written(goal.id(), way, open.caseload().attainment())
+                        .or(() -> AttainmentLevels.derived(goal, way)));
+    }
+
+    /** Says of every goal whether its change is beyond the error of measurement, from all baselines of the caseload. */
+    public MeasurementError error() {
+        return new SpreadError(
+                open.caseload(), review.goals(), new BaselineSessions(open.caseload(), measures(open), scorer.index()));
     }
 
     /** How many tries are left out because their day is yet to come. */

@@ -15,6 +15,7 @@ import stridetally.cli.options.WritingOptions;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.logbook.Logbook;
+import stridetally.measures.Catalogue;
 import stridetally.model.StudentCode;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
@@ -50,7 +51,7 @@ public final class Sources {
 
     /** A bare log. */
     public LogRead log(SourceOption source, WritingOptions writing, LocalDate asOf) {
-        ByteSource bytes = source.isStandardInput() ? new StandardInput(console.in()) : new FileSource(source.path());
+        ByteSource bytes = bytes(source);
         LogRead log = LogRead.of(bytes, new LogRead.How(asOf, writing.order(), writing.decimals()));
         console.tell(log.problems());
         if (!log.note().isEmpty()) {
@@ -64,6 +65,29 @@ public final class Sources {
         return log;
     }
 
+    /** The catalogue, with the measures of a logbook when one is given. */
+    public Catalogue catalogue(Optional<Path> folder) {
+        if (folder.isEmpty()) {
+            return Catalogue.standard();
+        }
+        OpenLogbook open = OpenLogbook.at(folder.get(), Optional.empty());
+        open.problems().forEach(this::tell);
+        return open.catalogue();
+    }
+
+    /** The tries of a logbook or a bare log as two observers wrote them. */
+    public ObservedTries observed(SourceOption source, WritingOptions writing, NarrowOptions narrow, LocalDate asOf) {
+        ObservedTries observed = source.isFolder()
+                ? ObservedTries.of(OpenLogbook.at(source.path(), source.known()), asOf, narrow::shows)
+                : ObservedTries.of(
+                        bytes(source), new LogRead.How(asOf, writing.order(), writing.decimals()), narrow::shows);
+        console.tell(observed.problems());
+        if (observed.pairs().byMeasure().isEmpty()) {
+            console.warn("no try was written by two observers");
+        }
+        return observed;
+    }
+
     /** Warns of typed codes that neither the hand-kept files nor the tries know: an empty table would not tell. */
     public void tellUnknown(NarrowOptions narrow, ScoredLogbook book) {
         Set<StudentCode> known = students(book.scorer().index().numbers());
@@ -75,6 +99,10 @@ public final class Sources {
     /** The same for a bare log. */
     public void tellUnknown(NarrowOptions narrow, LogRead log) {
         tellUnknown(narrow, students(log.table().numbers()));
+    }
+
+    private ByteSource bytes(SourceOption source) {
+        return source.isStandardInput() ? new StandardInput(console.in()) : new FileSource(source.path());
     }
 
     /** A row that cannot be read must be known; what is only doubtful can be hushed. */

@@ -18,6 +18,7 @@ import stridetally.report.PeriodFigures;
 import stridetally.report.PeriodRows;
 import stridetally.report.ReportPeriod;
 import stridetally.report.StudentRows;
+import stridetally.scoring.AttainmentLevels;
 import stridetally.scoring.AttainmentLevels.Attained;
 import stridetally.scoring.AttainmentScore.Rated;
 import stridetally.scoring.GoalScore;
@@ -59,7 +60,8 @@ public final class GoalOutput {
                             .flatMap(score -> java.util.Optional.ofNullable(
                                     judged.get(score.goal().id()))
                                     .stream())
-                            .toList())));
+                            .toList(),
+                    derived(book, goals))));
             table.finish();
         });
     }
@@ -104,6 +106,16 @@ public final class GoalOutput {
     private static List<GoalScore> shown(ScoredLogbook book, Predicate<StudentCode> shown) {
         return SessionOutput.sorted(book).stream()
                 .filter(score -> shown.test(score.goal().student()))
+                .toList();
+    }
+
+    private static List<GoalId> derived(ScoredLogbook book, List<GoalScore> goals) {
+        return goals.stream()
+                .map(GoalScore::goal)
+                .filter(goal -> book.levels(goal)
+                        .map(levels -> levels.origin() == AttainmentLevels.Origin.DERIVED)
+                        .orElse(false))
+                .map(goal -> goal.id())
                 .toList();
     }
 

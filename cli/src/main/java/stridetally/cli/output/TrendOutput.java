@@ -10,6 +10,7 @@ import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.forecast.GoalReview;
 import stridetally.model.StudentCode;
+import stridetally.report.MeasurementError;
 import stridetally.report.TrendRows;
 import stridetally.scoring.SeriesScore;
 import stridetally.table.TableWriter;
@@ -25,7 +26,7 @@ public final class TrendOutput {
     public static Content logbook(
             ScoredLogbook book, Predicate<StudentCode> shown, NarrowOptions narrow, Format format) {
         return Content.text(out -> {
-            TrendRows rows = new TrendRows(book.open().caseload().settings().id());
+            TrendRows rows = new TrendRows(book.open().caseload().settings().id(), book.error());
             TableWriter table = Tables.open(format, out, TrendRows.HEADINGS);
             book.review().goals().stream()
                     .filter(review -> shown.test(review.goal().student()))
@@ -57,7 +58,7 @@ public final class TrendOutput {
     /** A row a series of a bare log. */
     public static Content log(LogRead log, NarrowOptions narrow, SeriesWindow window, Format format) {
         return Content.text(out -> {
-            TrendRows rows = new TrendRows(log.settings().id());
+            TrendRows rows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
             TableWriter table = Tables.open(format, out, TrendRows.HEADINGS);
             BareSeries.forEach(
                     log,
