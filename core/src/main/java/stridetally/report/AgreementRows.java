@@ -35,6 +35,9 @@ public record AgreementRows(WordScale help, WordScale prompt) {
     public static final List<String> HEADINGS = List.of(
             "measure", "unit", "figure", "pairs", "first_alone", "second_alone", "value", "low95", "high95", "reason");
 
+    /** As agreement is usually told (common practice, no source). */
+    private static final int DECIMALS = 3;
+
     private static final String NOT_PAIRED = "tries that only one observer wrote are left out";
 
     /** A figure whose interval is not part of the table. */
@@ -226,9 +229,9 @@ public record AgreementRows(WordScale help, WordScale prompt) {
                     Cell.whole(n),
                     Cell.whole(observed.firstAlone()),
                     Cell.whole(observed.secondAlone()),
-                    FigureCells.of(value),
-                    FigureCells.of(interval.map(Interval::low)),
-                    FigureCells.of(interval.map(Interval::high)),
+                    FigureCells.of(value, DECIMALS),
+                    FigureCells.of(interval.map(Interval::low), DECIMALS),
+                    FigureCells.of(interval.map(Interval::high), DECIMALS),
                     FigureCells.reasons(reasons)));
         }
     }

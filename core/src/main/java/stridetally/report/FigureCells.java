@@ -26,6 +26,11 @@ final class FigureCells {
         return figure.value().map(Cell::number).orElseGet(Cell::blank);
     }
 
+    /** With so many decimals for people. */
+    static Cell of(Estimate<Double> figure, int decimals) {
+        return figure.value().map(one -> Cell.number(one, decimals)).orElseGet(Cell::blank);
+    }
+
     static Cell measured(Estimate<Measured> figure) {
         return figure.value().map(FigureCells::of).orElseGet(Cell::blank);
     }

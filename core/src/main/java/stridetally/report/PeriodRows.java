@@ -89,7 +89,7 @@ public record PeriodRows(String source, WordScale help) {
                 FigureCells.of(permitted),
                 FigureCells.level(figures.mostHelp(), help),
                 FigureCells.reasons(reasons(figures, independent, permitted))));
-        return cells;
+        return ColumnDecimals.of(cells, HEADINGS, measure);
     }
 
     private static List<String> reasons(

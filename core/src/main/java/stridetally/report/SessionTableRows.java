@@ -48,6 +48,9 @@ public record SessionTableRows(String source, WordScale help) {
             "streak",
             "reason");
 
+    /** Why met and streak are blank. */
+    private static final String NO_GOAL = "no goal";
+
     /** A session of a goal's side. */
     public List<Cell> row(Goal goal, Measure measure, Side side, Session session) {
         List<Cell> cells = new ArrayList<>(List.of(
@@ -58,7 +61,7 @@ public record SessionTableRows(String source, WordScale help) {
                 Cell.code(side.word()),
                 Cell.text(goal.protocol().text()),
                 FigureCells.places(goal)));
-        return complete(cells, measure, session);
+        return complete(cells, measure, session, reasons(session));
     }
 
     /** A session of a series without a goal: no target, so neither met nor streak. */
@@ -71,12 +74,14 @@ public record SessionTableRows(String source, WordScale help) {
                 Cell.code(key.side().word()),
                 Cell.text(key.protocol().text()),
                 Cell.code(key.place().word())));
-        complete(cells, measure, session);
-        cells.set(HEADINGS.indexOf("streak"), Cell.blank());
-        return cells;
+        List<String> reasons = reasons(session);
+        reasons.add(NO_GOAL);
+        List<Cell> row = complete(cells, measure, session, reasons);
+        row.set(HEADINGS.indexOf("streak"), Cell.blank());
+        return row;
     }
 
-    private List<Cell> complete(List<Cell> cells, Measure measure, Session session) {
+    private List<Cell> complete(List<Cell> cells, Measure measure, Session session, List<String> reasons) {
         cells.addAll(List.of(
                 Cell.date(session.date()),
                 Cell.text(session.label()),
@@ -94,8 +99,8 @@ public record SessionTableRows(String source, WordScale help) {
                 FigureCells.level(session.mostHelp(), help),
                 Cell.code(session.met().meets().word()),
                 Cell.whole(session.streak()),
-                FigureCells.reasons(reasons(session))));
-        return cells;
+                FigureCells.reasons(reasons)));
+        return ColumnDecimals.of(cells, HEADINGS, measure);
     }
 
     private static List<String> reasons(Session session) {

@@ -100,7 +100,7 @@ public record TrendRows(String source, MeasurementError error) {
         cells.addAll(FigureCells.blanks(6));
         cells.add(FigureCells.reasons(trend.reasons()));
         cells.addAll(beyondError(MeasurementError.Finding.unknown("no goal")));
-        return cells;
+        return ColumnDecimals.of(cells, HEADINGS, measure);
     }
 
     private List<Cell> row(GoalReview review, SideReview side) {
@@ -112,7 +112,10 @@ public record TrendRows(String source, MeasurementError error) {
         cells.add(Cell.code(review.judgement().word()));
         cells.add(Cell.text(review.reason(side)));
         cells.addAll(beyondError(error.beyond(review, side)));
-        return cells;
+        return review.score()
+                .measure()
+                .map(measure -> ColumnDecimals.of(cells, HEADINGS, measure))
+                .orElse(cells);
     }
 
     private static List<Cell> beyondError(MeasurementError.Finding finding) {
