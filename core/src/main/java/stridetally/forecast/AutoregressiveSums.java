@@ -25,24 +25,28 @@ final class AutoregressiveSums {
         double oneBefore = 0;
         double curveBefore = 0;
         double valueBefore = 0;
-        for (int i = 0; i < series.size(); i++) {
-            double spread = series.spread(i);
-            double one = 1 / spread;
-            double bent = curve[i] / spread;
-            double value = series.value(i) / spread;
-            int gap = series.gap(i);
-            double correlation = i == 0 ? 0 : carry.correlation(gap);
-            double scale = i == 0 ? 1 : carry.scale(gap);
-            double newOne = (one - correlation * oneBefore) * scale;
-            double newCurve = (bent - correlation * curveBefore) * scale;
-            double newValue = (value - correlation * valueBefore) * scale;
+        for (int i = 0; i < size; i++) {
+            double one = series.perSpread(i);
+            double bent = curve[i] * one;
+            double value = series.valuePerSpread(i);
+            double newOne = one;
+            double newCurve = bent;
+            double newValue = value;
+            if (i > 0) {
+                int gap = carry.place(series.gap(i));
+                double correlation = carry.correlationAt(gap);
+                double scale = carry.scaleAt(gap);
+                newOne = (one - correlation * oneBefore) * scale;
+                newCurve = (bent - correlation * curveBefore) * scale;
+                newValue = (value - correlation * valueBefore) * scale;
+                logDeterminant += carry.logVarianceAt(gap);
+            }
             ones += newOne * newOne;
             onesCurve += newOne * newCurve;
             curves += newCurve * newCurve;
             onesValues += newOne * newValue;
             curvesValues += newCurve * newValue;
             values += newValue * newValue;
-            logDeterminant += i == 0 ? 0 : carry.logVariance(gap);
             oneBefore = one;
             curveBefore = bent;
             valueBefore = value;

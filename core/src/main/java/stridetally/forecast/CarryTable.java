@@ -22,8 +22,8 @@ final class CarryTable {
         return new CarryTable(Math.log(perWeek) / 7);
     }
 
-    /** Place of a gap in the table; a scale is never 0 once it is reckoned. */
-    private int place(int days) {
+    /** Place of a gap in the table, for the three that follow; a scale is never 0 once it is reckoned. */
+    int place(int days) {
         int day = Math.min(days, LONGEST_DAYS);
         if (scales[day] == 0) {
             double correlation = day == LONGEST_DAYS ? 0 : Math.exp(logPerDay * (day == 0 ? 0.5 : day));
@@ -40,13 +40,18 @@ final class CarryTable {
         return correlations[place(days)];
     }
 
-    /** One over the root of the share of the variance that is new after so many days. */
-    double scale(int days) {
-        return scales[place(days)];
+    /** Correlation at a place of the table. */
+    double correlationAt(int place) {
+        return correlations[place];
     }
 
-    /** Logarithm of the share of the variance that is new. */
-    double logVariance(int days) {
-        return logVariances[place(days)];
+    /** One over the root of the share of the variance that is new, at a place of the table. */
+    double scaleAt(int place) {
+        return scales[place];
+    }
+
+    /** Logarithm of the share of the variance that is new, at a place of the table. */
+    double logVarianceAt(int place) {
+        return logVariances[place];
     }
 }

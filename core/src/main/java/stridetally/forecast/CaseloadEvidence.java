@@ -12,14 +12,26 @@ final class CaseloadEvidence {
     private final List<ScaledSeries> caseload;
     private final double[][] curves;
     private final AutoregressiveSums sums = new AutoregressiveSums();
-    private final SeriesEvidence series = new SeriesEvidence();
+    private final SeriesEvidence series;
 
-    CaseloadEvidence(List<ScaledSeries> caseload, LearningCurve curve) {
+    private CaseloadEvidence(List<ScaledSeries> caseload, double[][] curves, SeriesEvidence series) {
         this.caseload = caseload;
-        this.curves = new double[caseload.size()][];
+        this.curves = curves;
+        this.series = series;
+    }
+
+    /** Good enough to find the most likely place. */
+    static CaseloadEvidence coarse(List<ScaledSeries> caseload, LearningCurve curve) {
+        double[][] curves = new double[caseload.size()][];
         for (int i = 0; i < curves.length; i++) {
             curves[i] = heights(caseload.get(i), curve);
         }
+        return new CaseloadEvidence(caseload, curves, SeriesEvidence.coarse());
+    }
+
+    /** The same, as exact as is needed. */
+    CaseloadEvidence fine() {
+        return new CaseloadEvidence(caseload, curves, SeriesEvidence.fine());
     }
 
     /** The heights of a curve at the times of a series. */

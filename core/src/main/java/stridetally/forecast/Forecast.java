@@ -24,7 +24,7 @@ public sealed interface Forecast {
             if (!(Double.isFinite(value) && low80 <= value && value <= high80)) {
                 throw new IllegalArgumentException("value " + value + " outside " + low80 + " to " + high80);
             }
-            notes = List.copyOf(notes);
+            notes = notes instanceof NotesWhenRead ? notes : List.copyOf(notes);
         }
 
         private static void requireShare(String name, double share) {

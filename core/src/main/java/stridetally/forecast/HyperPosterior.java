@@ -11,7 +11,7 @@ import java.util.List;
  */
 record HyperPosterior(List<Place> places) {
     private static final int POINTS = 160;
-    private static final double FORGOTTEN = 5;
+    private static final double FORGOTTEN = 6;
     private static final SpreadPoints STEPS = SpreadPoints.of(POINTS);
     private static final List<LearningCurve> CURVES = List.of(
             new LearningCurve(0, Math.log(0.70)),
@@ -36,19 +36,22 @@ record HyperPosterior(List<Place> places) {
         List<Peak> peaks = new ArrayList<>();
         double best = Double.NEGATIVE_INFINITY;
         for (LearningCurve curve : CURVES) {
-            CaseloadEvidence evidence = new CaseloadEvidence(caseload, curve);
+            CaseloadEvidence evidence = CaseloadEvidence.coarse(caseload, curve);
             Peak peak = new Peak(
                     curve,
                     evidence,
                     peaks.isEmpty()
                             ? HyperMode.of(evidence)
                             : peaks.get(peaks.size() - 1).mode.onwards(evidence));
-            best = Math.max(best, peak.roughly());
             peaks.add(peak);
+            best = Math.max(best, peak.height());
         }
         double least = best - FORGOTTEN;
+        peaks.removeIf(peak -> peak.height() < least);
         List<Weighed> all = new ArrayList<>();
-        peaks.stream().filter(peak -> peak.roughly() >= least).forEach(peak -> peak.weigh(all));
+        for (Peak peak : peaks) {
+            new LaidPeak(peak, peak.mode.root()).weigh(all);
+        }
         return new HyperPosterior(choose(all, wanted));
     }
 
@@ -65,7 +68,10 @@ record HyperPosterior(List<Place> places) {
     }
 
     private static List<Place> choose(List<Weighed> all, int wanted) {
-        double highest = all.stream().mapToDouble(Weighed::logWeight).max().orElseThrow();
+        double highest = Double.NEGATIVE_INFINITY;
+        for (Weighed one : all) {
+            highest = Math.max(highest, one.logWeight);
+        }
         double total = 0;
         for (Weighed one : all) {
             total += Math.exp(one.logWeight - highest);
@@ -85,37 +91,30 @@ record HyperPosterior(List<Place> places) {
     private record Weighed(Hyper hyper, LearningCurve curve, double logWeight) {}
 
     /** The mode of one curve. */
-    private static final class Peak {
+    private record Peak(LearningCurve curve, CaseloadEvidence evidence, HyperMode mode) {
+
+        /** Logarithm of the density at the mode, with that of the curve. */
+        double height() {
+            return curve.logPrior() + mode.height();
+        }
+    }
+
+    /** A mode with the curve laid on it. */
+    private record LaidPeak(Peak peak, HyperMode.Root root) {
         private static final double WIDER = 1.1;
 
-        private final LearningCurve curve;
-        private final CaseloadEvidence evidence;
-        private final HyperMode mode;
-        private final HyperMode.Root root;
-
-        Peak(LearningCurve curve, CaseloadEvidence evidence, HyperMode mode) {
-            this.curve = curve;
-            this.evidence = evidence;
-            this.mode = mode;
-            this.root = mode.root();
-        }
-
-        /** Logarithm of the weight of the curve after Laplace. */
-        double roughly() {
-            return curve.logPrior() + mode.height() + root.logDeterminant();
-        }
-
         void weigh(List<Weighed> all) {
+            CaseloadEvidence fine = peak.evidence.fine();
+            double[] centre = peak.mode.place();
+            double shared = peak.curve.logPrior() + root.logDeterminant();
             for (int i = 0; i < STEPS.count(); i++) {
                 double[] place = root.times(STEPS.step(i));
-                double[] centre = mode.place();
                 for (int j = 0; j < place.length; j++) {
                     place[j] = centre[j] + WIDER * place[j];
                 }
-                double logWeight =
-                        curve.logPrior() + evidence.logDensity(place) + root.logDeterminant() - STEPS.logDensity(i);
+                double logWeight = shared + fine.logDensity(place) - STEPS.logDensity(i);
                 if (Double.isFinite(logWeight)) {
-                    all.add(new Weighed(HyperPrior.at(place), curve, logWeight));
+                    all.add(new Weighed(HyperPrior.at(place), peak.curve, logWeight));
                 }
             }
         }

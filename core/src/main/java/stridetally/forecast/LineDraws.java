@@ -12,11 +12,13 @@ import java.util.Map;
  * @param draws possible truths
  */
 record LineDraws(LineMixture atDue, List<LineDraw> draws) {
+    /** A part with less of its place than this changes no figure that is shown. */
+    private static final double LEAST_SHARE = 1e-4;
 
     /** With so many mirrored pairs of draws for each place of the caseload's values. */
     static LineDraws of(ScaledSeries series, HyperPosterior posterior, int pairs, DrawnNumbers numbers) {
         AutoregressiveSums sums = new AutoregressiveSums();
-        SeriesEvidence evidence = new SeriesEvidence();
+        SeriesEvidence evidence = SeriesEvidence.fine();
         Map<LearningCurve, double[]> heights = new HashMap<>();
         LineMixture atDue = new LineMixture(posterior.places().size() * SeriesEvidence.MOST_PARTS);
         double weight = 1.0 / posterior.places().size();
@@ -39,10 +41,12 @@ record LineDraws(LineMixture atDue, List<LineDraw> draws) {
 
     private static void add(LineMixture line, SeriesEvidence evidence, double weight) {
         for (int node = 0; node < evidence.parts; node++) {
-            line.add(
-                    weight * evidence.shares[node],
-                    evidence.levels[node] + evidence.ways[node],
-                    evidence.levelVariances[node] + evidence.wayVariances[node] + 2 * evidence.covariances[node]);
+            if (evidence.shares[node] >= LEAST_SHARE) {
+                line.add(
+                        weight * evidence.shares[node],
+                        evidence.levels[node] + evidence.ways[node],
+                        evidence.levelVariances[node] + evidence.wayVariances[node] + 2 * evidence.covariances[node]);
+            }
         }
     }
 

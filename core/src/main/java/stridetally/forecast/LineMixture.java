@@ -49,7 +49,7 @@ final class LineMixture {
             mean += weights[i] * means[i];
             squares += weights[i] * (means[i] * means[i] + spreads[i] * spreads[i]);
         }
-        double at = mean + Math.sqrt(Math.max(0, squares - mean * mean)) * roughQuantile(share);
+        double at = mean + Math.sqrt(Math.max(0, squares - mean * mean)) * Normal.roughQuantile(share);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double area = 0;
             double slope = 0;
@@ -74,10 +74,5 @@ final class LineMixture {
             at = next;
         }
         return at;
-    }
-
-    /** Of the standard normal curve, to about a hundredth between 0.05 and 0.95: a start. */
-    private static double roughQuantile(double share) {
-        return 4.91 * (Math.pow(share, 0.14) - Math.pow(1 - share, 0.14));
     }
 }

@@ -13,7 +13,7 @@ import stridetally.model.Thresholds;
  */
 final class NextSessions {
     private static final int SESSIONS = 3;
-    private static final int HALVINGS = 8;
+    private static final int HALVINGS = 6;
     private static final int PLACES = 8;
     private static final int PAIRS_EACH = 3;
     private static final double LOWEST = -2;

@@ -22,7 +22,7 @@ import stridetally.stats.Estimate;
  * goal without a scale (no baseline, a level to keep, baseline and target too close) is forecast from its own line.
  */
 public record PooledForecaster(Thresholds thresholds) implements Forecaster {
-    private static final int PLACES = 120;
+    private static final int PLACES = 90;
 
     @Override
     public List<Forecast> forecast(List<ForecastCase> caseload) {

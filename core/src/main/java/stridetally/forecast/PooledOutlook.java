@@ -42,6 +42,11 @@ final class PooledOutlook {
         }
         double chanceLine = line.atLeast(1);
         double chance = criterion.map(asked -> asked.of(lines.draws())).orElse(chanceLine);
+        return new Forecast.Outlook(
+                middle, low, high, chanceLine, chance, new NotesWhenRead(() -> notes(own, chanceLine, chance)));
+    }
+
+    private List<String> notes(Forecast own, double chanceLine, double chance) {
         List<String> notes = new ArrayList<>();
         ofWhat().ifPresent(notes::add);
         if (own instanceof Forecast.Outlook alone) {
@@ -51,7 +56,7 @@ final class PooledOutlook {
                 .ifPresent(notes::add);
         notes.add(ReachDate.note(goal, lines.draws()));
         cautions(notes);
-        return new Forecast.Outlook(middle, low, high, chanceLine, chance, notes);
+        return notes;
     }
 
     private Optional<String> ofWhat() {

@@ -28,6 +28,8 @@ final class ScaledSeries implements Comparable<ScaledSeries> {
     private final double[] values;
     private final double[] spreads;
     private final int[] gaps;
+    private final double[] perSpread;
+    private final double[] valuesPerSpread;
 
     private ScaledSeries(
             double origin, double way, double rounding, double[] times, double[] values, double[] spreads, int[] gaps) {
@@ -38,6 +40,12 @@ final class ScaledSeries implements Comparable<ScaledSeries> {
         this.values = values;
         this.spreads = spreads;
         this.gaps = gaps;
+        this.perSpread = new double[values.length];
+        this.valuesPerSpread = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            perSpread[i] = 1 / spreads[i];
+            valuesPerSpread[i] = values[i] / spreads[i];
+        }
     }
 
     /** The series of a case, or why it has no scale; it may have no points. */
@@ -147,6 +155,16 @@ final class ScaledSeries implements Comparable<ScaledSeries> {
     /** How much wider than usual the point scatters. */
     double spread(int i) {
         return spreads[i];
+    }
+
+    /** One over {@link #spread}. */
+    double perSpread(int i) {
+        return perSpread[i];
+    }
+
+    /** The value over {@link #spread}. */
+    double valuePerSpread(int i) {
+        return valuesPerSpread[i];
     }
 
     /** Real days since the point before. */

@@ -1,8 +1,5 @@
 package stridetally.forecast;
 
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.apache.commons.math3.distribution.NormalDistribution;
-
 /**
  * A fixed set of points that fills a seven-dimensional Student curve evenly: an additive recurrence with the roots of
  * x^9 = x + 1, carried over by the inverse curves. No random number is in it.
@@ -26,13 +23,11 @@ final class SpreadPoints {
         for (int i = 0; i < 60; i++) {
             root = Math.pow(1 + root, 1.0 / (DIMENSIONS + 1));
         }
-        NormalDistribution normal = new NormalDistribution(null, 0, 1);
-        ChiSquaredDistribution squares = new ChiSquaredDistribution(null, FREEDOM);
         double[][] steps = new double[count][HyperPrior.SIZE];
         for (int i = 0; i < count; i++) {
-            double stretch = Math.sqrt(FREEDOM / squares.inverseCumulativeProbability(share(root, DIMENSIONS, i)));
+            double stretch = Math.sqrt(FREEDOM / squares(share(root, DIMENSIONS, i)));
             for (int j = 0; j < HyperPrior.SIZE; j++) {
-                steps[i][j] = stretch * normal.inverseCumulativeProbability(share(root, j + 1, i));
+                steps[i][j] = stretch * Normal.quantile(share(root, j + 1, i));
             }
         }
         return new SpreadPoints(steps);
@@ -53,6 +48,24 @@ final class SpreadPoints {
             squares += one * one;
         }
         return -0.5 * (FREEDOM + HyperPrior.SIZE) * Math.log1p(squares / FREEDOM);
+    }
+
+    /**
+     * The value below which a share of chi-squared with six degrees of freedom lies, by halving: with h half the value, the
+     * area above is exp(-h) (1 + h + h h/2).
+     */
+    private static double squares(double share) {
+        double low = 0;
+        double high = 40;
+        for (int i = 0; i < 40; i++) {
+            double half = (low + high) / 4;
+            if (1 - Math.exp(-half) * (1 + half + half * half / 2) < share) {
+                low = 2 * half;
+            } else {
+                high = 2 * half;
+            }
+        }
+        return (low + high) / 2;
     }
 
     private static double share(double root, int dimension, int i) {

@@ -21,7 +21,7 @@ public enum MeasureKind {
     TRIES(Dimension.SHARE, Expecting.TRIES, Summary.MEAN),
     /** A total score of a test. */
     SCORE(Dimension.POINTS, Expecting.WHOLE_NUMBER, Summary.LAST),
-    /** Things that happen, such as falls and step-offs: summed, and worth little without exposure. */
+    /** Things that happen, such as falls: summed unless the measure says that they are counted per try (step-offs). */
     EVENTS(Dimension.COUNT, Expecting.WHOLE_NUMBER, Summary.TOTAL);
 
     private final Dimension dimension;

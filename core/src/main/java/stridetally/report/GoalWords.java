@@ -12,7 +12,6 @@ import stridetally.model.Goal;
 import stridetally.model.GoalAim;
 import stridetally.model.Level;
 import stridetally.model.Settings;
-import stridetally.model.Summary;
 import stridetally.model.TrialPlace;
 
 /**
@@ -101,10 +100,7 @@ public record GoalWords(
         if (measure.kind() == MeasureKind.TRIES) {
             return "tries met out of tries given" + usual;
         }
-        Summary summary = measure.kind() == MeasureKind.EVENTS
-                ? Summary.TOTAL
-                : goal.summary().orElse(measure.summary());
-        return switch (summary) {
+        return switch (goal.summary().orElse(measure.summary())) {
             case BEST -> "the best of the first " + Counted.of(tries, "try") + " that count";
             case MEAN -> "the mean of the tries that count" + usual;
             case MEDIAN -> "the middle one (median) of the tries that count" + usual;

@@ -34,16 +34,13 @@ final class SessionSummaries {
         this.byTries = measure.kind() == MeasureKind.TRIES || has(ReadingKind.TRIES);
     }
 
-    /** By one of the summaries; a share of tries is always tries met over tries given, events are always added up. */
+    /** By one of the summaries; a share of tries is always tries met over tries given. */
     SessionValue by(Summary summary) {
         if (rows.length == 0) {
             return NO_TRY;
         }
         if (byTries) {
             return mean();
-        }
-        if (measure.kind() == MeasureKind.EVENTS) {
-            return total();
         }
         return switch (summary) {
             case BEST -> best();
@@ -145,8 +142,7 @@ final class SessionSummaries {
 
     /** Whether a summary adds values up, so that an {@code unable} has no place in it. */
     boolean adds(Summary summary) {
-        return !byTries
-                && (measure.kind() == MeasureKind.EVENTS || summary == Summary.MEAN || summary == Summary.TOTAL);
+        return !byTries && (summary == Summary.MEAN || summary == Summary.TOTAL);
     }
 
     /** Whether they are tries met of tries given. */

@@ -82,11 +82,11 @@ class SeriesEvidenceTest {
         sums.fill(series, CaseloadEvidence.heights(series, new LearningCurve(0, 0)), CarryTable.of(HYPER.carry()));
         // the scatter of rounding to whole steps is added to the squares: taken off here to compare the rest
         sums.values -= STEPS.length * series.rounding();
-        assertEquals(logDensity(0.2), new SeriesEvidence().of(sums, HYPER), 1e-3);
+        assertEquals(logDensity(0.2), SeriesEvidence.fine().of(sums, HYPER), 1e-3);
         // one in four is odd, with a level that scatters by 0.5 more: a mixture of two densities
         Hyper someOdd = new Hyper(0.05, 0.2, 0.8, 0.45, Math.log(NOISE), 1e-5, 0.4, 0.25);
         double mixed = Math.log(0.75 * Math.exp(logDensity(0.2)) + 0.25 * Math.exp(logDensity(Math.hypot(0.2, 0.5))));
-        assertEquals(mixed, new SeriesEvidence().of(sums, someOdd), 1e-3);
+        assertEquals(mixed, SeriesEvidence.fine().of(sums, someOdd), 1e-3);
     }
 
     private static double logDensity(double levelSpread) {

@@ -76,6 +76,15 @@ class SessionValueTest {
     }
 
     @Test
+    void eventsCountedPerTryAreAveragedWhenTheMeasureSaysSo() {
+        // 6, 7 and 6 step-offs, one way along the line each: 19 over 3 ways
+        assertEquals(
+                "19:3",
+                Tries.text(bare(MeasureKind.EVENTS, Optional.of(Direction.LOWER), Summary.MEAN, "6 7 6")
+                        .value()));
+    }
+
+    @Test
     void eventsAreAddedUp() {
         // 2 + 0 + 1 falls
         assertEquals(
@@ -121,7 +130,7 @@ class SessionValueTest {
     @CsvSource(delimiter = '|', textBlock = """
             DURATION | MEAN   | unable 5     | 5:1 | a try was unable: the value is of the others
             DURATION | TOTAL  | unable 5 6   | 11:1 | a try was unable: the value is of the others
-            EVENTS   | BEST   | unable 2 1   | 3:1 | a try was unable: the value is of the others
+            EVENTS   | TOTAL  | unable 2 1   | 3:1 | a try was unable: the value is of the others
             DURATION | BEST   | unable 5     | 5:1 | ''
             DURATION | MEDIAN | unable 5 6   | 5:1 | ''
             TRIES    | MEAN   | unable 1/2   | 1:3 | ''
