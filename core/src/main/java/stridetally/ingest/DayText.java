@@ -24,6 +24,8 @@ final class DayText {
                 Pattern.compile("(\\p{L}+)\\.?[ \\-/]+(\\d{1,2})(?:st|nd|rd|th)?,?[ \\-/]+(\\d{4}|\\d{2})");
         static final Pattern TIME_BEHIND = Pattern.compile("[T ]\\d{1,2}:\\d{2}.*$");
         static final Pattern DAY_NUMBER = Pattern.compile("\\d{5}");
+        static final Pattern WEEKDAY_BEFORE = Pattern.compile(
+                "(?iu)(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?\\.?,?\\s+(?=[\\p{L}\\d])");
         static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
     }
 
@@ -68,7 +70,7 @@ final class DayText {
                     Integer.parseInt(written, 8, 10, 10),
                     written.substring(0, 4));
         }
-        String cell = Shapes.TIME_BEHIND.matcher(written.strip()).replaceFirst("");
+        String cell = bare(written);
         if (cell.isEmpty()) {
             return Outcome.none(ProblemCode.DATE_MISSING, "a date such as 2026-10-05", "write the day of the session");
         }
@@ -95,6 +97,13 @@ final class DayText {
                     "this looks like a spreadsheet's day number; format the column as a date and save again");
         }
         return Outcome.none(ProblemCode.DATE_UNREADABLE, "a date such as 2026-10-05 or 5 Oct 2026", "correct the cell");
+    }
+
+    /** Without the day of the week before it and the time of day behind it. */
+    private static String bare(String written) {
+        Matcher weekday = Shapes.WEEKDAY_BEFORE.matcher(written.strip());
+        String day = weekday.lookingAt() ? written.strip().substring(weekday.end()) : written.strip();
+        return Shapes.TIME_BEHIND.matcher(day).replaceFirst("");
     }
 
     /** Nearly every date of a log is written so, and no other rule can apply to it. */

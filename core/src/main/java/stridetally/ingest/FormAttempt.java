@@ -15,6 +15,9 @@ import stridetally.table.Row;
 final class FormAttempt {
     private static final Set<TrialColumn> REQUIRED =
             EnumSet.of(TrialColumn.STUDENT, TrialColumn.DATE, TrialColumn.MEASURE, TrialColumn.VALUE);
+    private static final String SHEET_MAY_SAY =
+            " (where each sheet is one student's, say student = \"{sheet}\" under [constants] of a mapping)";
+    private static final Set<String> NAME_HEADINGS = Set.of("name", "nombre", "kid");
     private static final Set<TrialColumn> MAY_BE_NAMES = EnumSet.of(TrialColumn.STUDENT, TrialColumn.OBSERVER);
 
     private final String file;
@@ -44,6 +47,9 @@ final class FormAttempt {
                     .orElseGet(() -> new ColumnMeaning(
                             Optional.empty(), Map.of(), "", heading.isEmpty() ? "no heading" : "not known")));
         }
+        if (named(read, TrialColumn.STUDENT) > 1) {
+            namesBesideCodes(read);
+        }
         boolean headings = read.stream().anyMatch(one -> one.column().isPresent());
         if (headings && read.stream().noneMatch(one -> one.column().equals(Optional.of(TrialColumn.VALUE)))) {
             unitsAsValues(read);
@@ -56,6 +62,23 @@ final class FormAttempt {
             }
         }
         return read;
+    }
+
+    /** A column of names beside one of codes is passed over, since names never go into a logbook. */
+    private void namesBesideCodes(List<ColumnMeaning> read) {
+        for (int column = 0; column < read.size(); column++) {
+            boolean name = NAME_HEADINGS.contains(
+                    TrialColumn.fold(rows.headings().get(column)));
+            if (name && read.get(column).why().equals(HeadingReader.BY_HEADING) && named(read, TrialColumn.STUDENT) > 1) {
+                read.set(column, new ColumnMeaning(Optional.empty(), Map.of(), "", "not known"));
+            }
+        }
+    }
+
+    private static long named(List<ColumnMeaning> columns, TrialColumn column) {
+        return columns.stream()
+                .filter(one -> one.ofTheRow() && one.column().equals(Optional.of(column)))
+                .count();
     }
 
     /** {@code Seconds} or {@code Time} over a column, where nothing else is a value. */
@@ -77,6 +100,20 @@ final class FormAttempt {
 
     private boolean isThere(TrialColumn column) {
         return columns.stream().anyMatch(one -> one.column().equals(Optional.of(column)));
+    }
+
+    /** How many columns a heading of their own names, which a row of data hardly does. */
+    int plain() {
+        return (int) columns.stream().filter(ColumnMeaning::ofTheRow).count();
+    }
+
+    /** How many cells say anything. */
+    int filled() {
+        return (int) rows.headings().stream().filter(one -> !one.isEmpty()).count();
+    }
+
+    FormMapping draft() {
+        return FormDraft.of(rows.headings(), columns, missing(), mapping);
     }
 
     int found() {
@@ -197,7 +234,9 @@ final class FormAttempt {
             String near = Spelling.nearest(column.heading(), unknown)
                     .map(heading -> " (did you mean the column \"" + heading + "\"?)")
                     .orElse("");
-            words.add(column.heading() + near);
+            boolean sheet = column == TrialColumn.STUDENT
+                    && SheetSource.sheetOf(file).isPresent();
+            words.add(column.heading() + (sheet ? SHEET_MAY_SAY : near));
         }
         int width = rows.headings().size();
         String seen = found() == 0 && width <= 1
@@ -207,6 +246,6 @@ final class FormAttempt {
                 + "; expected a row that names student, date, measure and value, or tries side by side; found "
                 + seen
                 + ". Add the heading row or rename the columns, or say with --columns FILE which is which or what holds for the"
-                + " whole form, and import again");
+                + " whole form, and import again" + FormFinder.HOW_TO_DRAFT);
     }
 }

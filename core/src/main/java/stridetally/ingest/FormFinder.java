@@ -17,6 +17,10 @@ public final class FormFinder {
     /** Headings stand within so many rows that are not blank; our choice. */
     static final int FIRST_ROWS = 30;
 
+    /** How a person gets a mapping to fill in, to be put behind a refusal that speaks of one. */
+    public static final String HOW_TO_DRAFT =
+            " (import --dry-run -o form.toml writes a mapping with the headings found, to be filled in)";
+
     private final String file;
     private final FormMapping mapping;
     private final Optional<Set<StudentCode>> roster;
@@ -98,7 +102,35 @@ public final class FormFinder {
         return attempt.missing().isEmpty() ? Optional.of(attempt.form()) : Optional.empty();
     }
 
-    private InputRefused refusal(List<Row> firstRows) {
+    /** What a person is to be told of a file that has no form: the sentence on its most likely headings. */
+    public InputRefused refusal(List<Row> firstRows) {
+        return DaysAcross.in(firstRows)
+                .map(row -> DaysAcross.refusal(file, row))
+                .orElseGet(() -> likely(firstRows).refusal(file));
+    }
+
+    /** Whether the days stand in one row. */
+    public static boolean liesOnItsSide(List<Row> firstRows) {
+        return DaysAcross.in(firstRows).isPresent();
+    }
+
+    /** A mapping of the most likely headings, to be filled in by hand. */
+    public FormMapping draft(List<Row> firstRows) {
+        if (liesOnItsSide(firstRows)) {
+            return mapping;
+        }
+        FormAttempt best = new FormAttempt(this, HeadingRows.one(firstRows.get(0)), List.of());
+        for (Row row : firstRows) {
+            FormAttempt attempt = new FormAttempt(this, HeadingRows.one(row), List.of());
+            boolean wider = attempt.plain() == best.plain() && attempt.filled() > best.filled();
+            if (attempt.plain() > best.plain() || wider) {
+                best = attempt;
+            }
+        }
+        return best.draft();
+    }
+
+    private FormAttempt likely(List<Row> firstRows) {
         FormAttempt best = new FormAttempt(this, HeadingRows.one(firstRows.get(0)), List.of());
         for (Row row : firstRows) {
             FormAttempt attempt = new FormAttempt(this, HeadingRows.one(row), List.of());
@@ -106,6 +138,6 @@ public final class FormFinder {
                 best = attempt;
             }
         }
-        return best.refusal(file);
+        return best;
     }
 }

@@ -73,6 +73,12 @@ public record FormMapping(
                 name, fileHeadings, columns, rules, order, decimals, blankHelp, sheet, headingRow, headingLines);
     }
 
+    /** The same mapping for the headings of a file, with a meaning for each. */
+    FormMapping saying(List<String> fileHeadings, Map<String, ColumnMeaning> meanings) {
+        return new FormMapping(
+                name, fileHeadings, meanings, rules, order, decimals, blankHelp, sheet, headingRow, headingLines);
+    }
+
     /** The same mapping for a file whose one row of headings is found by itself. */
     public FormMapping headedByOneRow() {
         return new FormMapping(name, headings, columns, rules, order, decimals, blankHelp, sheet, 0, 1);

@@ -21,6 +21,9 @@ import stridetally.units.UnitNames;
  * no source; the Spanish ones are our translation.
  */
 final class HeadingReader {
+    /** Why a column is known by its own name. */
+    static final String BY_HEADING = "its heading";
+
     private static final Pattern BRACKET = Pattern.compile("(.*?)\\s*[(\\[]\\s*([^()\\[\\]]*?)\\s*[)\\]]\\s*");
     private static final Pattern TRY = Pattern.compile("(?:t|tr|try|trial|attempt|rep|intento)?(\\d{1,2})");
     private static final Set<String> TRY_WORDS =
@@ -38,7 +41,7 @@ final class HeadingReader {
     Optional<ColumnMeaning> read(String heading) {
         Optional<TrialColumn> whole = TrialColumn.named(heading);
         if (whole.isPresent()) {
-            return Optional.of(ColumnMeaning.plain(whole.get(), "", "its heading"));
+            return Optional.of(ColumnMeaning.plain(whole.get(), "", BY_HEADING));
         }
         Matcher bracket = BRACKET.matcher(heading.strip());
         if (!bracket.matches()) {
@@ -48,7 +51,7 @@ final class HeadingReader {
         Optional<TrialColumn> bare = TrialColumn.named(bracket.group(1));
         if (bare.isPresent()) {
             return Optional.of(ColumnMeaning.plain(
-                    bare.get(), bare.get() == TrialColumn.VALUE ? bracket.group(2) : "", "its heading"));
+                    bare.get(), bare.get() == TrialColumn.VALUE ? bracket.group(2) : "", BY_HEADING));
         }
         return unit.isPresent()
                 ? words(bracket.group(1), bracket.group(2))

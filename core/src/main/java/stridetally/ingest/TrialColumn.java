@@ -20,6 +20,9 @@ public enum TrialColumn {
             "code",
             "child",
             "pupil",
+            "kid",
+            "name",
+            "nombre",
             "id",
             "estudiante",
             "alumno",
@@ -28,7 +31,7 @@ public enum TrialColumn {
             "niña",
             "código",
             "codigo"),
-    DATE("date", "day", "session date", "date of session", "test date", "fecha", "día", "dia"),
+    DATE("date", "day", "session date", "date of session", "date of the session", "test date", "fecha", "día", "dia"),
     SESSION("session", "session label", "sesión", "sesion"),
     MEASURE("measure", "skill", "task", "test", "what", "medida", "prueba", "tarea", "habilidad"),
     TRIAL(
@@ -63,6 +66,11 @@ public enum TrialColumn {
             "assistance",
             "assist level",
             "level of assistance",
+            "level of assist",
+            "level of help",
+            "assistance level",
+            "help level",
+            "how much help",
             "help given",
             "loa",
             "ayuda",
@@ -99,7 +107,22 @@ public enum TrialColumn {
             "evaluador",
             "evaluadora"),
     ACTIVITY("activity", "actividad"),
-    NOTE("note", "notes", "comment", "comments", "nota", "notas", "comentario", "comentarios", "observaciones");
+    NOTE(
+            "note",
+            "notes",
+            "comment",
+            "comments",
+            "remark",
+            "remarks",
+            "observation",
+            "observations",
+            "nota",
+            "notas",
+            "comentario",
+            "comentarios",
+            "observación",
+            "observacion",
+            "observaciones");
 
     private static final Map<String, TrialColumn> BY_HEADING = byHeading();
 

@@ -3,6 +3,7 @@ package stridetally.ingest;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stridetally.measures.Measure;
 import stridetally.measures.ProtocolText;
 import stridetally.measures.Sidedness;
@@ -18,9 +19,13 @@ import stridetally.units.Folding;
 
 /** The cells of a row that say which try it is: whose, when, of what, and how it was taken. */
 final class TrialIdentity {
+    /** A longer cell is no name of a measure with its side; ours. */
+    private static final int LONGEST_NAME = 80;
+
     private final LogRules rules;
     private final CheckedCells row;
     private boolean sideNotUsed;
+    private String sideInMeasure = "";
 
     TrialIdentity(LogRules rules, CheckedCells row) {
         this.rules = rules;
@@ -95,15 +100,29 @@ final class TrialIdentity {
                     "write what was measured");
             return Optional.empty();
         }
-        Optional<Measure> measure = rules.catalogue().find(written);
+        Optional<Measure> measure = rules.catalogue().find(written).or(() -> withSide(written));
         if (measure.isEmpty()) {
             String near = rules.catalogue()
-                    .nearest(written)
-                    .map(one -> "did you mean " + one + "?")
-                    .orElse("correct it, or describe the measure in measures.csv");
+                            .nearest(written)
+                            .map(one -> "did you mean " + one + "? Else correct it, or say")
+                            .orElse("correct it, describe the measure in measures.csv, or say")
+                    + " what the form means by it under [words.measure] of a mapping (import --columns)";
             row.tell(TrialColumn.MEASURE, ProblemCode.MEASURE_UNKNOWN, written, "a measure of the catalogue", near);
         }
         return measure;
+    }
+
+    /** A measure and its side in one cell, as in {@code SLS L}, where the side is not said elsewhere. */
+    private Optional<Measure> withSide(String written) {
+        if (written.length() > LONGEST_NAME || !row.text(TrialColumn.SIDE).isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<ColumnMeaning> said = new HeadingReader(rules.catalogue())
+                .read(written)
+                .filter(one -> one.sets().keySet().equals(Set.of(TrialColumn.MEASURE, TrialColumn.SIDE)));
+        said.ifPresent(one -> sideInMeasure = one.sets().getOrDefault(TrialColumn.SIDE, ""));
+        return said.flatMap(
+                one -> rules.catalogue().find(one.sets().getOrDefault(TrialColumn.MEASURE, "")));
     }
 
     int number() {
@@ -124,7 +143,7 @@ final class TrialIdentity {
     }
 
     Side side(Measure measure) {
-        String written = row.text(TrialColumn.SIDE);
+        String written = sideInMeasure.isEmpty() ? row.text(TrialColumn.SIDE) : sideInMeasure;
         Optional<Side> side = TrialWords.side(written);
         if (side.isEmpty()) {
             row.tell(

@@ -121,7 +121,8 @@ final class TrialOutcome {
         if (level.isEmpty()) {
             String near = Spelling.nearest(WordScale.fold(written), scale.words())
                     .map(word -> "did you mean " + word + "?")
-                    .orElse("correct it, or add the word to the scale in logbook.toml");
+                    .orElse("correct it, add the word to the scale in logbook.toml, or say what it means under [words."
+                            + column.heading() + "] of a mapping (import --columns)");
             row.tell(column, unknown, written, "one of: " + String.join(", ", scale.words()), near);
         }
         return level;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import stridetally.ingest.ColumnMeaning;
 import stridetally.ingest.DateOrder;
 import stridetally.ingest.FormMapping;
@@ -14,6 +15,21 @@ import stridetally.units.DecimalMark;
 /** A mapping as the text that {@link FormFile} reads back. */
 public final class FormText {
     private FormText() {}
+
+    /** A mapping of headings that were not all understood, with what to write where. */
+    public static String toBeFilledIn(FormMapping draft) {
+        List<String> columns =
+                Stream.of(TrialColumn.values()).map(TrialColumn::heading).toList();
+        return "# For each column that says something, put one of these words in place of \"ignore\":\n# "
+                + String.join(", ", columns.subList(0, columns.size() / 2)) + ",\n# "
+                + String.join(", ", columns.subList(columns.size() / 2, columns.size()))
+                + ".\n# A log needs student, date, measure and value. What no column says and holds for the whole form goes"
+                + " at the end:\n# [constants]\n# student = \"S01\"\n# measure = \"single-leg-stance\"\n# year = 2026\n"
+                + "# (student = \"{sheet}\" where each sheet of a workbook is one student's)\n"
+                + "# What the form calls things in its own words, column by column:\n# [words.measure]\n"
+                + "# \"one foot\" = \"single-leg-stance\"\n# [words.help]\n# \"by myself\" = \"independent\"\n"
+                + "# Then import with --columns and this file.\n\n" + of(draft);
+    }
 
     /** The text; equal mappings give equal text. */
     public static String of(FormMapping mapping) {

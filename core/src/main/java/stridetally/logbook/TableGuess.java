@@ -30,14 +30,11 @@ public final class TableGuess {
      * @param forms mappings that say how one is laid out
      */
     public static Optional<String> of(TextSource text, LogRules rules, Forms forms) {
-        String name = text.bytes().name();
         List<Row> firstRows = original(FirstRows.of(text));
         FormMapping mapping = forms.of(firstRows, rules.catalogue());
         Optional<String> first = mapping.name().isEmpty() ? firstRow(text) : Optional.empty();
-        // A sheet may be named after a student whose table comes in beside it, so its name counts as known here.
-        Optional<Set<StudentCode>> roster = text.sheet().map(sheet -> Set.of(new StudentCode(sheet.strip())));
-        FormFinder finder = new FormFinder(name, mapping, rules.catalogue(), roster.or(rules::roster));
-        return first.or(() -> finder.findIn(firstRows).map(form -> EntryKind.TRIALS.word()));
+        return first.or(() -> finder(text, firstRows, rules, forms)
+                .findIn(firstRows).map(form -> EntryKind.TRIALS.word()));
     }
 
     /** Of a corrected set-aside file, the rows of the log that it came from. */
@@ -52,19 +49,45 @@ public final class TableGuess {
                 .toList();
     }
 
+    /** Whether a log of trials is understood as it stands, without a table that may come in beside it. */
+    public static boolean isUnderstood(TextSource text, LogRules rules, Forms forms) {
+        List<Row> firstRows = original(FirstRows.of(text));
+        FormMapping mapping = forms.of(firstRows, rules.catalogue());
+        return new FormFinder(text.bytes().name(), mapping, rules.catalogue(), rules.roster())
+                .findIn(firstRows)
+                .isPresent();
+    }
+
+    /** A mapping of a file whose headings fit no kind, to be filled in; empty when it has no row. */
+    public static Optional<FormMapping> draft(TextSource text, LogRules rules, Forms forms) {
+        List<Row> firstRows = original(FirstRows.of(text));
+        return firstRows.isEmpty() ? Optional.empty() : Optional.of(finder(text, firstRows, rules, forms).draft(firstRows));
+    }
+
     /** Refuses a file whose headings fit no kind, with what a log of trials would need. */
-    public static InputRefused refusal(TextSource text) {
+    public static InputRefused refusal(TextSource text, LogRules rules, Forms forms) {
         String name = text.bytes().name();
-        List<Row> firstRows = FirstRows.of(text);
+        List<Row> firstRows = original(FirstRows.of(text));
         if (firstRows.isEmpty()) {
             return new InputRefused(name + ": no heading row; expected headings and rows below them");
         }
         Row first = firstRows.get(0);
+        boolean mapped = !forms.of(firstRows, rules.catalogue()).name().isEmpty();
+        if (mapped || text.sheet().isPresent() || FormFinder.liesOnItsSide(firstRows)) {
+            return finder(text, firstRows, rules, forms).refusal(firstRows);
+        }
         return new InputRefused(At.row(name, first.line()).text()
                 + ": the headings do not say what the file holds. As a log of trials: "
                 + TrialLayout.lacks(first.cells())
-                + ". Add or correct the heading row, or say with --columns what each column is; if it is something else,"
-                + " say so with --kind");
+                + ". Add or correct the heading row, or say with --columns what each column is" + FormFinder.HOW_TO_DRAFT
+                + "; if it is something else, say so with --kind");
+    }
+
+    private static FormFinder finder(TextSource text, List<Row> firstRows, LogRules rules, Forms forms) {
+        FormMapping mapping = forms.of(firstRows, rules.catalogue());
+        // A sheet may be named after a student whose table comes in beside it, so its name counts as known here.
+        Optional<Set<StudentCode>> roster = text.sheet().map(sheet -> Set.of(new StudentCode(sheet.strip())));
+        return new FormFinder(text.bytes().name(), mapping, rules.catalogue(), roster.or(rules::roster));
     }
 
     private static Optional<String> firstRow(TextSource text) {

@@ -57,7 +57,7 @@ public final class Catalogue {
     public Optional<String> nearest(String written) {
         String folded = fold(written);
         return Spelling.nearest(folded, idOf.keySet())
-                .or(() -> SharedWords.most(folded, idOf.keySet()))
+                .or(() -> SharedWords.most(folded, idOf))
                 .map(name -> idOf.getOrDefault(name, new MeasureId(name)).text());
     }
 

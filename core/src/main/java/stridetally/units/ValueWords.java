@@ -46,6 +46,8 @@ public record ValueWords(Map<String, Why> meaning) {
             entry("no evaluado", Why.NOT_TESTED),
             entry("no evaluada", Why.NOT_TESTED),
             entry("no se hizo", Why.NOT_TESTED),
+            entry("no realizado", Why.NOT_TESTED),
+            entry("no realizada", Why.NOT_TESTED),
             entry("rechazó", Why.REFUSED),
             entry("rechazo", Why.REFUSED),
             entry("se negó", Why.REFUSED),

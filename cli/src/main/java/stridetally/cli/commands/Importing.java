@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
@@ -58,7 +59,8 @@ final class Importing {
         given = how.columns().map(path -> FormFile.read(path, path.toString()));
         Logbook before = how.begin() ? Logbook.plan(folder, idOf(folder)) : Logbook.open(folder, Optional.empty());
         OpenLogbook open = OpenLogbook.of(before);
-        List<Table> tables = new Tables(console, how, rules(open), forms(open), names(before)).of(files, given);
+        List<Table> tables = new Tables(console, how, rules(open), forms(open), names(before), drafts(output))
+                .of(files, given);
         if (tables.size() > 1 || how.begin()) {
             check(tables, before);
         }
@@ -69,6 +71,17 @@ final class Importing {
         done.forEach(this::tell);
         write(tables, done, output);
         return done.stream().anyMatch(file -> file.setAside() > 0) ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+    }
+
+    /** Where a mapping to be filled in goes, when one was asked for. */
+    private Optional<Consumer<FormMapping>> drafts(OutputOptions output) {
+        return how.dryRun() && isMapping(output)
+                ? Optional.of(draft -> {
+                    output.write(console, Content.text(out -> out.append(FormText.toBeFilledIn(draft))));
+                    console.note("a mapping to be filled in is written to "
+                            + output.target().orElseThrow());
+                })
+                : Optional.empty();
     }
 
     private static boolean isMapping(OutputOptions output) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import stridetally.cli.Console;
 import stridetally.cli.files.FileSource;
 import stridetally.cli.options.ImportKind;
@@ -17,6 +18,7 @@ import stridetally.ingest.NamesToCodes;
 import stridetally.ingest.TextSource;
 import stridetally.logbook.Forms;
 import stridetally.logbook.TableGuess;
+import stridetally.problem.InputRefused;
 
 /** The tables of the files of an import, each with what it holds. */
 final class Tables {
@@ -25,11 +27,20 @@ final class Tables {
     private final LogRules rules;
     private final Forms forms;
     private final Optional<NamesToCodes> names;
+    private final Optional<Consumer<FormMapping>> draftWanted;
 
     /** One table: a file of text, or a sheet of a workbook. */
     record Table(TextSource text, ImportKind kind) {}
 
-    Tables(Console console, ImportOptions how, LogRules rules, Forms forms, Optional<NamesToCodes> names) {
+    /** Over what is known of a logbook; {@code draftWanted} takes a mapping when the headings of no table are understood. */
+    Tables(
+            Console console,
+            ImportOptions how,
+            LogRules rules,
+            Forms forms,
+            Optional<NamesToCodes> names,
+            Optional<Consumer<FormMapping>> draftWanted) {
+        this.draftWanted = draftWanted;
         this.console = console;
         this.how = how;
         this.rules = rules;
@@ -56,13 +67,30 @@ final class Tables {
         List<TextSource> others = new ArrayList<>();
         for (TextSource text : read.tables()) {
             TextSource coded = names.map(one -> one.coded(text)).orElse(text);
-            kind(coded).ifPresentOrElse(kind -> known.add(new Table(text, kind)), () -> others.add(coded));
+            kind(coded).filter(kind -> !toBeDrafted(kind, coded)).ifPresentOrElse(kind -> known.add(new Table(text, kind)), () -> others.add(coded));
         }
         if (known.isEmpty()) {
-            throw TableGuess.refusal(others.get(0));
+            TextSource first = others.get(0);
+            throw draftWanted.isPresent() ? drafted(first) : TableGuess.refusal(first, rules, forms);
         }
         others.forEach(text -> console.note(text.bytes().name() + ": no headings we know; the sheet was not read"));
         return known;
+    }
+
+    /** Hands the mapping over, and says what to do with it. */
+    private InputRefused drafted(TextSource text) {
+        Optional<FormMapping> draft = TableGuess.draft(text, rules, forms);
+        if (draft.isEmpty()) {
+            return TableGuess.refusal(text, rules, forms);
+        }
+        draftWanted.ifPresent(wanted -> wanted.accept(draft.get()));
+        return new InputRefused(text.bytes().name()
+                + ": its headings do not say all that a log needs; fill in the mapping that was written and import with"
+                + " --columns and it");
+    }
+
+    private boolean toBeDrafted(ImportKind kind, TextSource text) {
+        return draftWanted.isPresent() && kind == ImportKind.TRIALS && !TableGuess.isUnderstood(text, rules, forms);
     }
 
     private Optional<ImportKind> kind(TextSource text) {
