@@ -79,12 +79,16 @@ final class SamplesLetterTest {
     /** Counted by hand. */
     @Test
     void syllablesAreCounted() {
-        assertEquals(List.of(1, 2, 3, 1, 3, 2), List.of("child", "letter", "therapist", "line", "interpret", "table").stream()
-                .map(English.INSTANCE::count)
-                .toList());
-        assertEquals(List.of(2, 3, 2, 3, 1, 3), List.of("carta", "escuela", "día", "línea", "pie", "intento").stream()
-                .map(Spanish.INSTANCE::count)
-                .toList());
+        assertEquals(
+                List.of(1, 2, 3, 1, 3, 2),
+                List.of("child", "letter", "therapist", "line", "interpret", "table").stream()
+                        .map(English.INSTANCE::count)
+                        .toList());
+        assertEquals(
+                List.of(2, 3, 2, 3, 1, 3),
+                List.of("carta", "escuela", "día", "línea", "pie", "intento").stream()
+                        .map(Spanish.INSTANCE::count)
+                        .toList());
     }
 
     @Test
@@ -92,9 +96,12 @@ final class SamplesLetterTest {
         Set<String> known = new HashSet<>();
         FamilyWords spanish = FamilyWords.of("es").orElseThrow();
         spanish.texts().values().forEach(text -> known.addAll(words(text)));
-        Catalogue.standard().all().forEach(one -> known.addAll(words(spanish.plain(one).orElseThrow())));
+        Catalogue.standard()
+                .all()
+                .forEach(one -> known.addAll(words(spanish.plain(one).orElseThrow())));
         for (String file : List.of("remarks.csv", "contact.toml", "students.csv")) {
-            for (String line : Files.readAllLines(SampleLogbook.SAMPLES.resolve("caseload").resolve(file))) {
+            for (String line :
+                    Files.readAllLines(SampleLogbook.SAMPLES.resolve("caseload").resolve(file))) {
                 if (!line.contains(",en,") || file.equals("students.csv")) {
                     known.addAll(words(line));
                 }
@@ -143,8 +150,24 @@ final class SamplesLetterTest {
     void theEnglishLettersHoldNoJargonBlameOrPromise() {
         String letters = letters("--language", "en").toLowerCase(Locale.ROOT);
         for (String word : List.of(
-                "absen", "missed", "refus", "baseline", "criterion", "slope", "median", "trial", "probe", "chance",
-                "diagnos", "will reach this goal by", "guarantee", " he ", " she ", " his ", " her ", "%")) {
+                "absen",
+                "missed",
+                "refus",
+                "baseline",
+                "criterion",
+                "slope",
+                "median",
+                "trial",
+                "probe",
+                "chance",
+                "diagnos",
+                "will reach this goal by",
+                "guarantee",
+                " he ",
+                " she ",
+                " his ",
+                " her ",
+                "%")) {
             String allowed = letters.replace("we cannot say yet if we will reach this goal by", "");
             assertFalse(allowed.contains(word), word);
         }
@@ -152,7 +175,8 @@ final class SamplesLetterTest {
 
     @Test
     void anUnknownLanguageOrATableIsRefusedInOneSentence() {
-        Run run = Run.of("report", book.folder().toString(), "--for", "family", "--period", "winter", "--language", "xx");
+        Run run =
+                Run.of("report", book.folder().toString(), "--for", "family", "--period", "winter", "--language", "xx");
         assertEquals(3, run.exitCode());
         assertTrue(run.err().contains("there is no letter in \"xx\"; there is: en, es"));
         assertEquals(
@@ -187,7 +211,8 @@ final class SamplesLetterTest {
 
         @Override
         public int count(String word) {
-            int groups = word.replaceAll("[aeiouy]+", "a").replaceAll("[^a]", "").length();
+            int groups =
+                    word.replaceAll("[aeiouy]+", "a").replaceAll("[^a]", "").length();
             boolean silent = word.matches(".*[^aeiouyl]e") || word.matches(".*[aeiouy]le");
             return Math.max(1, silent ? groups - 1 : groups);
         }
@@ -221,7 +246,9 @@ final class SamplesLetterTest {
         static Prose of(String letters, Syllables counter) {
             Prose prose = new Prose();
             letters.lines()
-                    .map(line -> line.replaceAll("^- ", "").replaceAll("\\*\\*.*?\\*\\*", "").strip())
+                    .map(line -> line.replaceAll("^- ", "")
+                            .replaceAll("\\*\\*.*?\\*\\*", "")
+                            .strip())
                     .filter(line -> line.endsWith(".") || line.endsWith("?"))
                     .flatMap(line -> List.of(line.split("(?<=[.?]) ", -1)).stream())
                     .forEach(sentence -> prose.add(words(sentence), counter));

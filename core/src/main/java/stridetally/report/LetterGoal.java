@@ -65,8 +65,7 @@ record LetterGoal(
         }
 
         private String titled(String text) {
-            String capital =
-                    text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+            String capital = text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
             return switch (goal().side()) {
                 case LEFT -> capital + ", " + words.text("side.left");
                 case RIGHT -> capital + ", " + words.text("side.right");
@@ -169,7 +168,11 @@ record LetterGoal(
 
         /** A hair's breadth is no news; where the way cannot be measured, any gain counts. */
         private static boolean isOnItsWay(SideReview side) {
-            return side.score().shareOfWay().value().map(share -> share >= WORTH_TELLING).orElse(true);
+            return side.score()
+                    .shareOfWay()
+                    .value()
+                    .map(share -> share >= WORTH_TELLING)
+                    .orElse(true);
         }
 
         private Optional<String> well(String of, Measured latest, LocalDate day) {
@@ -177,7 +180,8 @@ record LetterGoal(
                 return goal().target()
                         .filter(target -> !judgement().equals(Optional.of(Judgement.OFF_COURSE)))
                         .filter(target -> latest.value() == target.value() || beats(latest, target.value()))
-                        .map(target -> words.text("well.kept", of, numbers.amount(latest, goal().target()), numbers.day(day)));
+                        .map(target ->
+                                words.text("well.kept", of, numbers.amount(latest, goal().target()), numbers.day(day)));
             }
             return goal().baseline()
                     .filter(start -> beats(latest, start.value()))

@@ -46,8 +46,8 @@ final class LetterNumbers {
 
     private String amount(double value, double apartFrom) {
         String number = unit.orElse(ShownUnit.AS_WRITTEN).plainly(value, apartFrom);
-        String unitWord = unit.map(shown -> words.text(
-                        "unit." + shown.unit().name() + (number.equals("1") ? ".one" : ".many")))
+        String unitWord = unit.map(
+                        shown -> words.text("unit." + shown.unit().name() + (number.equals("1") ? ".one" : ".many")))
                 .orElse("");
         String shown = number.replace(".", words.text("decimal"));
         return unitWord.isEmpty() ? shown : shown + " " + unitWord;

@@ -42,15 +42,13 @@ record LetterRemark(
                 .filter(words -> !words.isBlank())
                 .findFirst();
         return new LetterRemark(
-                routine.or(() -> Optional.of(goal.routine())
-                        .filter(words -> !words.isBlank() && usual.equals(language))),
+                routine.or(
+                        () -> Optional.of(goal.routine()).filter(words -> !words.isBlank() && usual.equals(language))),
                 first(said.stream().map(Remark::family).toList())
                         .or(() -> first(forFamily.stream().map(Remark::remark).toList())),
                 first(forFamily.stream().map(Remark::next).toList()),
                 first(said.stream().map(Remark::home).toList()),
-                first(ofPeriod.stream()
-                        .flatMap(one -> one.judgement().stream())
-                        .toList()));
+                first(ofPeriod.stream().flatMap(one -> one.judgement().stream()).toList()));
     }
 
     /** In which language the goals of a logbook are written: the first of its settings. */

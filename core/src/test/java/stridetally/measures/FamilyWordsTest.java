@@ -44,7 +44,8 @@ class FamilyWordsTest {
         for (String language : FamilyWords.languages()) {
             FamilyWords words = FamilyWords.of(language).orElseThrow();
             for (Measure measure : Catalogue.standard().all()) {
-                String plain = words.plain(measure).orElseThrow(() -> new AssertionError(language + " " + measure.id()));
+                String plain =
+                        words.plain(measure).orElseThrow(() -> new AssertionError(language + " " + measure.id()));
                 assertEquals(language.equals("en"), plain.equals(measure.plain()), language + " " + measure.id());
             }
         }

@@ -38,7 +38,16 @@ class FamilyLetterTest {
         MadeCaseload made = MadeCaseload.rich();
         assertFalse(page(made, "en").contains("most days now"));
         made.remarks.add(new Remark(
-                new GoalId("G-1"), "winter", "en", "absent again", "", Optional.empty(), "", "", "Chalk line.", "Proud."));
+                new GoalId("G-1"),
+                "winter",
+                "en",
+                "absent again",
+                "",
+                Optional.empty(),
+                "",
+                "",
+                "Chalk line.",
+                "Proud."));
         String page = page(made, "en");
         assertTrue(page.contains("- **What the therapist says:** Proud.\n"));
         assertTrue(page.contains("- **What helps at home:** Chalk line.\n"));
@@ -49,8 +58,7 @@ class FamilyLetterTest {
     void theTherapistsOwnJudgementIsWhatWeExpect() {
         MadeCaseload made = MadeCaseload.rich();
         made.remarks.clear();
-        made.remarks.add(
-                new Remark(new GoalId("G-1"), "winter", "es", "", "", Optional.of("off course"), ""));
+        made.remarks.add(new Remark(new GoalId("G-1"), "winter", "es", "", "", Optional.of("off course"), ""));
         assertTrue(page(made, "en").contains("we do not expect to reach this goal"));
         made.remarks.clear();
         made.remarks.add(new Remark(new GoalId("G-1"), "winter", "en", "", "", Optional.of("wait"), ""));
@@ -91,8 +99,7 @@ class FamilyLetterTest {
         StringBuilder calm = new StringBuilder();
         made.names.put(MadeCaseload.STUDENT, "calm");
         made.remarks.remove(made.remarks.size() - 1);
-        made.remarks.add(
-                new Remark(new GoalId("G-1"), "winter", "es", "a", "b", Optional.of(BAD), "c", "d", "e", "f"));
+        made.remarks.add(new Remark(new GoalId("G-1"), "winter", "es", "a", "b", Optional.of(BAD), "c", "d", "e", "f"));
         FamilyHtml.write(List.of(letter(made, "es", new Contact("a", "b", "c", "d", "e", "f"))), calm);
         assertEquals(Xml.of(calm.toString()).bones(), Xml.of(out.toString()).bones());
     }
@@ -116,6 +123,7 @@ class FamilyLetterTest {
 
     private static FamilyLetter letter(MadeCaseload made, String language, Contact contact) {
         FamilyWords words = FamilyWords.of(language).orElseThrow();
-        return FamilyLetter.of(made.input(), MadeCaseload.STUDENT, words, contact).orElseThrow();
+        return FamilyLetter.of(made.input(), MadeCaseload.STUDENT, words, contact)
+                .orElseThrow();
     }
 }

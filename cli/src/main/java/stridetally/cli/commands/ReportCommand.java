@@ -101,8 +101,8 @@ public final class ReportCommand implements Subcommand {
         if (format != PageFormat.MARKDOWN && format != PageFormat.HTML) {
             throw new InputRefused("a letter is for people: --format markdown or html");
         }
-        List<FamilyLetter> letters = LetterOutput.letters(
-                input, scored.open().book().contact(), about.language(), shown(scored), console);
+        List<FamilyLetter> letters =
+                LetterOutput.letters(input, scored.open().book().contact(), about.language(), shown(scored), console);
         Optional<OutputFolder> folder = folder();
         if (folder.isPresent()) {
             LetterOutput.apart(letters, folder.get(), format);

@@ -28,7 +28,8 @@ public final class ReportOptions {
             "CODE",
             "For the family: en or es (default: the student's in students.csv, else the first of logbook.toml).");
 
-    private final FlagOption names = new FlagOption("--names", "Print the names of names.csv beside the codes, and in the letters.");
+    private final FlagOption names =
+            new FlagOption("--names", "Print the names of names.csv beside the codes, and in the letters.");
 
     private final FlagOption explain = new FlagOption(
             "--explain", "For the team: list the sessions and tries behind the figures, with entry, line and place.");

@@ -72,8 +72,7 @@ public final class LetterOutput {
         }
     }
 
-    private static FamilyWords words(
-            ReportInput input, StudentCode student, Optional<String> typed, Console console) {
+    private static FamilyWords words(ReportInput input, StudentCode student, Optional<String> typed, Console console) {
         String wanted = typed.orElseGet(() -> FamilyLetter.language(input, student));
         return FamilyWords.of(wanted).orElseGet(() -> {
             String known = String.join(", ", FamilyWords.languages());
