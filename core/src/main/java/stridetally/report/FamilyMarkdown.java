@@ -65,7 +65,9 @@ public final class FamilyMarkdown {
         page.bullet(words.text("expect"), goal.expect());
         goal.said().remark().ifPresent(text -> page.bullet(words.text("remark"), text));
         goal.said().next().ifPresent(text -> page.bullet(words.text("next"), text));
-        line("home", goal.said().home());
+        if (!goal.closed()) {
+            line("home", goal.said().home());
+        }
     }
 
     private void line(String key, Optional<String> text) {

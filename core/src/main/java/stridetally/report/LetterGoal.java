@@ -22,6 +22,7 @@ import stridetally.model.Side;
  * @param strengths true sentences of what goes well; none when there is nothing of the kind
  * @param now what was last measured, a line a side
  * @param expect whether we expect to get there: never a promise
+ * @param closed nobody works on it any more, so nothing of it is asked of the family
  */
 record LetterGoal(
         Optional<String> measured,
@@ -30,6 +31,7 @@ record LetterGoal(
         List<Line> now,
         Optional<String> target,
         String expect,
+        boolean closed,
         LetterRemark said) {
 
     /** The share of the way from start to goal from which on a gain is told: our choice. */
@@ -61,6 +63,7 @@ record LetterGoal(
                     now.isEmpty() ? List.of(new Line(words.text("now"), words.text("now.none"))) : now,
                     target(),
                     expect(),
+                    judgement().equals(Optional.of(Judgement.ENDED)),
                     said);
         }
 
