@@ -21,7 +21,7 @@ public enum KeptKind {
     ATTAINMENT("attainment", "goal level value", ""),
     CHANGES("changes", "student date change", "goal"),
     SERVICES("services", "student minutes per", "from until kind"),
-    REMARKS("remarks", "goal period", "language remark next judgement why");
+    REMARKS("remarks", "goal period", "language remark next judgement why routine home family");
 
     private final String stem;
     private final String required;

@@ -109,7 +109,10 @@ final class KeptRows {
                 row.text("remark"),
                 row.text("next"),
                 row.id("judgement", word -> word),
-                row.text("why")));
+                row.text("why"),
+                row.text("routine"),
+                row.text("home"),
+                row.text("family")));
     }
 
     static Checked<Visit> visit(Cells cells) {

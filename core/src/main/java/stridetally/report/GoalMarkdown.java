@@ -114,8 +114,13 @@ final class GoalMarkdown {
         Optional<String> next = part.remark().map(Remark::next).filter(words -> !words.isBlank());
         next.ifPresentOrElse(
                 words -> page.bullet("At school", words), () -> page.fillIn("At school", "not written yet:"));
-        page.fillIn("At home, what the family can do", "the therapist fills this in:");
-        part.home().ifPresent(home -> page.bullet("Tries at home so far", home(part, home)));
+        String home = "At home, what the family can do";
+        part.remark()
+                .map(Remark::home)
+                .filter(words -> !words.isBlank())
+                .ifPresentOrElse(
+                        words -> page.bullet(home, words), () -> page.fillIn(home, "the therapist fills this in:"));
+        part.home().ifPresent(tries -> page.bullet("Tries at home so far", home(part, tries)));
         page.paragraph("Before anyone practises:");
         part.cautions().forEach(page::bullet);
     }

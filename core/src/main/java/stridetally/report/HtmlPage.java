@@ -16,9 +16,10 @@ import stridetally.problem.OutputRefused;
  * a chart in plain characters, this one has a drawn chart and its sessions as a table.
  */
 final class HtmlPage {
+    private static final String ENGLISH = "en";
+    private static final String DOCTYPE = "<!DOCTYPE html>\n<html lang=\"";
     private static final String HEAD = """
-            <!DOCTYPE html>
-            <html lang="en">
+            ">
             <head>
             <meta charset="UTF-8" />
             <meta name="viewport" content="width=device-width, initial-scale=1" />
@@ -31,8 +32,8 @@ final class HtmlPage {
 
     /** Which way the paper of a document stands. */
     enum Paper {
-        UPRIGHT("<article>\n"),
-        LYING("<article class=\"lying\">\n");
+        UPRIGHT("<article"),
+        LYING("<article class=\"lying\"");
 
         private final String tag;
 
@@ -46,10 +47,16 @@ final class HtmlPage {
      *
      * @param markdown in which every word from outside is escaped
      * @param charts one for each fenced block, in their order
+     * @param language the code of the language of its words
      */
-    record Document(String markdown, List<ChartData> charts, Paper paper) {
+    record Document(String markdown, List<ChartData> charts, Paper paper, String language) {
         Document {
             charts = List.copyOf(charts);
+        }
+
+        /** In English. */
+        Document(String markdown, List<ChartData> charts, Paper paper) {
+            this(markdown, charts, paper, ENGLISH);
         }
     }
 
@@ -62,13 +69,20 @@ final class HtmlPage {
     static void write(String title, List<Document> documents, Appendable out) {
         HtmlPage page = new HtmlPage();
         try {
-            out.append(HEAD)
+            String language = documents.isEmpty() ? ENGLISH : documents.get(0).language();
+            out.append(DOCTYPE)
+                    .append(language)
+                    .append(HEAD)
                     .append(XmlText.escape(title))
                     .append(STYLE)
                     .append(PageStyle.css())
                     .append(BODY);
             for (Document document : documents) {
-                out.append(document.paper().tag).append(page.body(document)).append("</article>\n");
+                out.append(document.paper().tag)
+                        .append(document.language().equals(language) ? "" : " lang=\"" + document.language() + "\"")
+                        .append(">\n")
+                        .append(page.body(document))
+                        .append("</article>\n");
             }
             out.append(FOOT);
         } catch (IOException cause) {

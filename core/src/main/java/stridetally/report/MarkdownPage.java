@@ -51,9 +51,28 @@ final class MarkdownPage {
         write("- **" + MarkdownText.escape(label) + ":** " + within(text) + " " + FILL + "\n");
     }
 
+    /** A label with nothing behind it but the place to write in. */
+    void fillIn(Label label) {
+        item();
+        write("- **" + MarkdownText.escape(label.text()) + ":** " + FILL + "\n");
+    }
+
+    /** The same with nothing before it but its own words. */
+    void fillIn(String text) {
+        item();
+        write("- " + MarkdownText.escape(text) + " " + FILL + "\n");
+    }
+
+    /** Words that stand before a colon. */
+    record Label(String text) {}
+
     void signature() {
+        signature("Date", "Therapist");
+    }
+
+    void signature(String date, String therapist) {
         block();
-        write("Date " + FILL + FILL + " Therapist " + FILL + FILL + FILL + "\n");
+        write(date + " " + FILL + FILL + " " + therapist + " " + FILL + FILL + FILL + "\n");
     }
 
     void table(List<String> headings, List<List<Cell>> rows) {

@@ -21,6 +21,7 @@ import stridetally.units.Unit;
  */
 public record ShownUnit(Unit unit, BigDecimal factor, int decimals, int finest) {
     private static final int MOST_DECIMALS = 9;
+    private static final int WHOLE_FROM = 20;
 
     /** For a measure that is not in the catalogue: numbers as they were written, without a unit. */
     static final ShownUnit AS_WRITTEN = new ShownUnit(Unit.COUNT, BigDecimal.ONE, 0, MOST_DECIMALS);
@@ -61,6 +62,28 @@ public record ShownUnit(Unit unit, BigDecimal factor, int decimals, int finest) 
             digits++;
         }
         return sign(value) + rounded(value.value(), digits);
+    }
+
+    /**
+     * A value without its unit for a family: whole from 20 on, at most one decimal from 10 on, without zeros at its end, and
+     * never equal to another value that it is not.
+     */
+    public String plainly(double value, double apartFrom) {
+        int size = shown(value).abs().intValue();
+        int digits = size >= WHOLE_FROM ? 0 : size >= WHOLE_FROM / 2 ? Math.min(1, finest) : finest;
+        while (digits < MOST_DECIMALS
+                && value != apartFrom
+                && bare(value, digits).equals(bare(apartFrom, digits))) {
+            digits++;
+        }
+        return bare(value, digits);
+    }
+
+    private String bare(double value, int digits) {
+        BigDecimal stripped =
+                shown(value).setScale(digits, RoundingMode.HALF_UP).stripTrailingZeros();
+        return stripped.setScale(Math.max(0, stripped.scale()), RoundingMode.UNNECESSARY)
+                .toPlainString();
     }
 
     /** A value with its unit: {@code 1 step}, {@code 4.5 steps}, {@code 80 %}. */

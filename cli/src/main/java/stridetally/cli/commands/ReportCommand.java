@@ -24,6 +24,7 @@ import stridetally.cli.options.PageFormat;
 import stridetally.cli.options.PageOutputOptions;
 import stridetally.cli.options.ReportFor;
 import stridetally.cli.options.ReportOptions;
+import stridetally.cli.output.LetterOutput;
 import stridetally.cli.output.ReportOutput;
 import stridetally.cli.output.ToldLines;
 import stridetally.logbook.Logbook;
@@ -31,10 +32,11 @@ import stridetally.logbook.LogbookWriter;
 import stridetally.model.StudentCode;
 import stridetally.problem.InputRefused;
 import stridetally.report.CaseloadReport;
+import stridetally.report.FamilyLetter;
 import stridetally.report.ReportInput;
 import stridetally.report.TeamReport;
 
-/** {@code report}: the documents of a period, for the team or for the caseload at a glance. */
+/** {@code report}: the documents of a period, for the team, for families, or for the caseload at a glance. */
 public final class ReportCommand implements Subcommand {
     private final Console console;
 
@@ -53,8 +55,9 @@ public final class ReportCommand implements Subcommand {
     public void declare(CommandSpec spec) {
         spec.usageMessage()
                 .description(
-                        "For the team: a document a student, a part a goal. For the caseload: every goal in one table, those"
-                                + " that need attention first. With --out the documents are files, and reports.csv notes what was told.")
+                        "For the team: a document a student, a part a goal. For the family: a letter a student, Markdown or"
+                                + " HTML. For the caseload: every goal in one table, those that need attention first. With --out"
+                                + " the documents are files, and reports.csv notes what the team was told.")
                 .footer("  stridetally report samples/out/logbook --period winter --student fh-003");
         logbook.addTo(spec);
         about.addTo(spec);
@@ -86,8 +89,27 @@ public final class ReportCommand implements Subcommand {
             }
             return ExitCodes.DONE;
         }
-        team(input, scored, format);
+        if (about.whom() == ReportFor.FAMILY) {
+            family(input, scored, format);
+        } else {
+            team(input, scored, format);
+        }
         return ExitCodes.DONE;
+    }
+
+    private void family(ReportInput input, ScoredLogbook scored, PageFormat format) {
+        if (format != PageFormat.MARKDOWN && format != PageFormat.HTML) {
+            throw new InputRefused("a letter is for people: --format markdown or html");
+        }
+        List<FamilyLetter> letters =
+                LetterOutput.letters(input, scored.open().book().contact(), about.language(), shown(scored), console);
+        Optional<OutputFolder> folder = folder();
+        if (folder.isPresent()) {
+            LetterOutput.apart(letters, folder.get(), format);
+            console.note(letters.size() + " letters; read each before it goes out");
+        } else {
+            output.write(console, LetterOutput.together(letters, format));
+        }
     }
 
     private void team(ReportInput input, ScoredLogbook scored, PageFormat format) {

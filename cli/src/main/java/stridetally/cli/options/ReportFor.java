@@ -3,6 +3,7 @@ package stridetally.cli.options;
 /** Whom a report is for. */
 public enum ReportFor {
     TEAM,
+    FAMILY,
     CASELOAD;
 
     /** As typed. */

@@ -23,7 +23,13 @@ public final class ReportOptions {
     private final ListOption<String> students = ListOption.repeated(
             "--student", "CODE", String.class, new TextWord(), "Only these students (may be repeated).");
 
-    private final FlagOption names = new FlagOption("--names", "Print the names of names.csv beside the codes.");
+    private final ValueOption<String> language = ValueOption.text(
+            "--language",
+            "CODE",
+            "For the family: en or es (default: the student's in students.csv, else the first of logbook.toml).");
+
+    private final FlagOption names =
+            new FlagOption("--names", "Print the names of names.csv beside the codes, and in the letters.");
 
     private final FlagOption explain = new FlagOption(
             "--explain", "For the team: list the sessions and tries behind the figures, with entry, line and place.");
@@ -43,6 +49,7 @@ public final class ReportOptions {
         from.addTo(command);
         to.addTo(command);
         students.addTo(command);
+        language.addTo(command);
         names.addTo(command);
         explain.addTo(command);
         folder.addTo(command);
@@ -77,6 +84,11 @@ public final class ReportOptions {
     /** The codes to show; all when there are none. */
     public List<String> students() {
         return students.typed();
+    }
+
+    /** The language of letters. */
+    public Optional<String> language() {
+        return language.typed();
     }
 
     /** Print names. */

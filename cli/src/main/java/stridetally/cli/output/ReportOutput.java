@@ -78,7 +78,7 @@ public final class ReportOutput {
     }
 
     /** A code may hold signs that a file system does not take. */
-    private static String fileName(StudentCode code) {
+    static String fileName(StudentCode code) {
         return code.text().replaceAll("[^A-Za-z0-9._-]", "_");
     }
 }
