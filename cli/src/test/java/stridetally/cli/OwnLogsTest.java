@@ -49,7 +49,10 @@ final class OwnLogsTest {
         Run refused = desk.imported("--new @" + log + ".csv" + DAY);
         assertEquals(3, refused.exitCode(), refused.err());
         assertTrue(refused.err().contains("import --dry-run -o form.toml writes a mapping"), refused.err());
-        assertEquals(3, desk.imported("--new @" + log + ".csv --dry-run -o @form.toml" + DAY).exitCode());
+        assertEquals(
+                3,
+                desk.imported("--new @" + log + ".csv --dry-run -o @form.toml" + DAY)
+                        .exitCode());
         comesInWithAnswers(desk, log, "--new @" + log + ".csv", List.of(log + ".csv"));
     }
 
@@ -70,7 +73,10 @@ final class OwnLogsTest {
         Run refused = desk.imported("--new @07-workbook.xlsx" + DAY);
         assertEquals(3, refused.exitCode(), refused.err());
         assertTrue(refused.err().contains("student = \"{sheet}\""), refused.err());
-        assertEquals(3, desk.imported("--new @07-workbook.xlsx --dry-run -o @form.toml" + DAY).exitCode());
+        assertEquals(
+                3,
+                desk.imported("--new @07-workbook.xlsx --dry-run -o @form.toml" + DAY)
+                        .exitCode());
         comesInWithAnswers(
                 desk,
                 "07-workbook",
@@ -85,7 +91,10 @@ final class OwnLogsTest {
         assertEquals(3, refused.exitCode(), refused.err());
         assertTrue(refused.err().contains("11-transposed.csv:2: the days stand side by side"), refused.err());
         desk.file("11-turned.csv", Files.readAllBytes(LOGS.resolve("11-turned.csv")));
-        assertEquals(3, desk.imported("--new @11-turned.csv --dry-run -o @form.toml" + DAY).exitCode());
+        assertEquals(
+                3,
+                desk.imported("--new @11-turned.csv --dry-run -o @form.toml" + DAY)
+                        .exitCode());
         comesInWithAnswers(desk, "11-transposed", "--new @11-turned.csv", List.of("11-turned.csv"));
     }
 
