@@ -20,16 +20,20 @@ final class SharedWords {
 
     private SharedWords() {}
 
-    /** Most shared words, then fewest others, then the first in the order of the map. */
+    /** Most shared words, then fewest others, then the first in the order of the map; one shared word must be a telling one. */
     static Optional<String> most(String folded, Map<String, MeasureId> names) {
+        List<String> written = List.of(folded.split(" ", -1));
         Set<String> telling = telling(folded, names);
         String best = null;
         int bestScore = 0;
         for (String name : names.keySet()) {
             List<String> words = List.of(name.split(" ", -1));
-            int shared = (int) words.stream().filter(telling::contains).count();
-            int score = shared * 100 - words.size();
-            if (shared > 0 && score > bestScore) {
+            List<String> shared = words.stream()
+                    .filter(word -> word.length() >= SHORTEST && written.contains(word))
+                    .toList();
+            boolean like = shared.size() > 1 || shared.stream().anyMatch(telling::contains);
+            int score = shared.size() * 100 - words.size();
+            if (like && score > bestScore) {
                 best = name;
                 bestScore = score;
             }
