@@ -49,7 +49,10 @@ final class OwnLogsTest {
         Run refused = desk.imported("--new @" + log + ".csv" + DAY);
         assertEquals(3, refused.exitCode(), refused.err());
         assertTrue(refused.err().contains("import --dry-run -o form.toml writes a mapping"), refused.err());
-        assertEquals(3, desk.imported("--new @" + log + ".csv --dry-run -o @form.toml" + DAY).exitCode());
+        assertEquals(
+                3,
+                desk.imported("--new @" + log + ".csv --dry-run -o @form.toml" + DAY)
+                        .exitCode());
         comesInWithAnswers(desk, log, "--new @" + log + ".csv", List.of(log + ".csv"));
     }
 
@@ -70,7 +73,10 @@ final class OwnLogsTest {
         Run refused = desk.imported("--new @07-workbook.xlsx" + DAY);
         assertEquals(3, refused.exitCode(), refused.err());
         assertTrue(refused.err().contains("student = \"{sheet}\""), refused.err());
-        assertEquals(3, desk.imported("--new @07-workbook.xlsx --dry-run -o @form.toml" + DAY).exitCode());
+        assertEquals(
+                3,
+                desk.imported("--new @07-workbook.xlsx --dry-run -o @form.toml" + DAY)
+                        .exitCode());
         comesInWithAnswers(
                 desk,
                 "07-workbook",
@@ -85,8 +91,22 @@ final class OwnLogsTest {
         assertEquals(3, refused.exitCode(), refused.err());
         assertTrue(refused.err().contains("11-transposed.csv:2: the days stand side by side"), refused.err());
         desk.file("11-turned.csv", Files.readAllBytes(LOGS.resolve("11-turned.csv")));
-        assertEquals(3, desk.imported("--new @11-turned.csv --dry-run -o @form.toml" + DAY).exitCode());
+        assertEquals(
+                3,
+                desk.imported("--new @11-turned.csv --dry-run -o @form.toml" + DAY)
+                        .exitCode());
         comesInWithAnswers(desk, "11-transposed", "--new @11-turned.csv", List.of("11-turned.csv"));
+    }
+
+    /** Names never go into a logbook while a column of codes stands beside them. */
+    @Test
+    void aColumnOfNamesBesideOneOfCodesIsPassedOver() {
+        Desk desk = new Desk(folder)
+                .file("log.csv", "Name,Student,Date,Measure,Value,Help\nPerson One,K-07,2026-09-14,line steps,6,SBA\n");
+        Run run = desk.imported("--new @log.csv" + DAY);
+        assertEquals(0, run.exitCode(), run.err());
+        assertTrue(run.err().contains("columns not read: Name"), run.err());
+        assertTrue(!desk.text("book/entries/0001-trials.csv").contains("Person One"), "no name is kept");
     }
 
     private Desk desk(String log) throws IOException {

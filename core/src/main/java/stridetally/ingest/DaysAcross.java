@@ -37,9 +37,7 @@ final class DaysAcross {
 
     /** With a year, or as people head a column: {@code Sept 14}, {@code 9/14}. */
     private static boolean isDay(String cell) {
-        return isDayWithYear(cell)
-                || isDayWithYear(cell + " 2000")
-                || isDayWithYear(cell + "/2000");
+        return isDayWithYear(cell) || isDayWithYear(cell + " 2000") || isDayWithYear(cell + "/2000");
     }
 
     private static boolean isDayWithYear(String cell) {

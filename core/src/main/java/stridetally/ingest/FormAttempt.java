@@ -67,9 +67,11 @@ final class FormAttempt {
     /** A column of names beside one of codes is passed over, since names never go into a logbook. */
     private void namesBesideCodes(List<ColumnMeaning> read) {
         for (int column = 0; column < read.size(); column++) {
-            boolean name = NAME_HEADINGS.contains(
-                    TrialColumn.fold(rows.headings().get(column)));
-            if (name && read.get(column).why().equals(HeadingReader.BY_HEADING) && named(read, TrialColumn.STUDENT) > 1) {
+            boolean name =
+                    NAME_HEADINGS.contains(TrialColumn.fold(rows.headings().get(column)));
+            if (name
+                    && read.get(column).why().equals(HeadingReader.BY_HEADING)
+                    && named(read, TrialColumn.STUDENT) > 1) {
                 read.set(column, new ColumnMeaning(Optional.empty(), Map.of(), "", "not known"));
             }
         }
@@ -234,8 +236,8 @@ final class FormAttempt {
             String near = Spelling.nearest(column.heading(), unknown)
                     .map(heading -> " (did you mean the column \"" + heading + "\"?)")
                     .orElse("");
-            boolean sheet = column == TrialColumn.STUDENT
-                    && SheetSource.sheetOf(file).isPresent();
+            boolean sheet =
+                    column == TrialColumn.STUDENT && SheetSource.sheetOf(file).isPresent();
             words.add(column.heading() + (sheet ? SHEET_MAY_SAY : near));
         }
         int width = rows.headings().size();

@@ -121,8 +121,7 @@ final class TrialIdentity {
                 .read(written)
                 .filter(one -> one.sets().keySet().equals(Set.of(TrialColumn.MEASURE, TrialColumn.SIDE)));
         said.ifPresent(one -> sideInMeasure = one.sets().getOrDefault(TrialColumn.SIDE, ""));
-        return said.flatMap(
-                one -> rules.catalogue().find(one.sets().getOrDefault(TrialColumn.MEASURE, "")));
+        return said.flatMap(one -> rules.catalogue().find(one.sets().getOrDefault(TrialColumn.MEASURE, "")));
     }
 
     int number() {

@@ -33,8 +33,8 @@ public final class TableGuess {
         List<Row> firstRows = original(FirstRows.of(text));
         FormMapping mapping = forms.of(firstRows, rules.catalogue());
         Optional<String> first = mapping.name().isEmpty() ? firstRow(text) : Optional.empty();
-        return first.or(() -> finder(text, firstRows, rules, forms)
-                .findIn(firstRows).map(form -> EntryKind.TRIALS.word()));
+        return first.or(
+                () -> finder(text, firstRows, rules, forms).findIn(firstRows).map(form -> EntryKind.TRIALS.word()));
     }
 
     /** Of a corrected set-aside file, the rows of the log that it came from. */
@@ -61,7 +61,9 @@ public final class TableGuess {
     /** A mapping of a file whose headings fit no kind, to be filled in; empty when it has no row. */
     public static Optional<FormMapping> draft(TextSource text, LogRules rules, Forms forms) {
         List<Row> firstRows = original(FirstRows.of(text));
-        return firstRows.isEmpty() ? Optional.empty() : Optional.of(finder(text, firstRows, rules, forms).draft(firstRows));
+        return firstRows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(finder(text, firstRows, rules, forms).draft(firstRows));
     }
 
     /** Refuses a file whose headings fit no kind, with what a log of trials would need. */
@@ -79,7 +81,8 @@ public final class TableGuess {
         return new InputRefused(At.row(name, first.line()).text()
                 + ": the headings do not say what the file holds. As a log of trials: "
                 + TrialLayout.lacks(first.cells())
-                + ". Add or correct the heading row, or say with --columns what each column is" + FormFinder.HOW_TO_DRAFT
+                + ". Add or correct the heading row, or say with --columns what each column is"
+                + FormFinder.HOW_TO_DRAFT
                 + "; if it is something else, say so with --kind");
     }
 

@@ -59,8 +59,8 @@ final class Importing {
         given = how.columns().map(path -> FormFile.read(path, path.toString()));
         Logbook before = how.begin() ? Logbook.plan(folder, idOf(folder)) : Logbook.open(folder, Optional.empty());
         OpenLogbook open = OpenLogbook.of(before);
-        List<Table> tables = new Tables(console, how, rules(open), forms(open), names(before), drafts(output))
-                .of(files, given);
+        List<Table> tables =
+                new Tables(console, how, rules(open), forms(open), names(before), drafts(output)).of(files, given);
         if (tables.size() > 1 || how.begin()) {
             check(tables, before);
         }

@@ -67,7 +67,9 @@ final class Tables {
         List<TextSource> others = new ArrayList<>();
         for (TextSource text : read.tables()) {
             TextSource coded = names.map(one -> one.coded(text)).orElse(text);
-            kind(coded).filter(kind -> !toBeDrafted(kind, coded)).ifPresentOrElse(kind -> known.add(new Table(text, kind)), () -> others.add(coded));
+            kind(coded)
+                    .filter(kind -> !toBeDrafted(kind, coded))
+                    .ifPresentOrElse(kind -> known.add(new Table(text, kind)), () -> others.add(coded));
         }
         if (known.isEmpty()) {
             TextSource first = others.get(0);
