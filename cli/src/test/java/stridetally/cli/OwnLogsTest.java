@@ -98,6 +98,17 @@ final class OwnLogsTest {
         comesInWithAnswers(desk, "11-transposed", "--new @11-turned.csv", List.of("11-turned.csv"));
     }
 
+    /** Names never go into a logbook while a column of codes stands beside them. */
+    @Test
+    void aColumnOfNamesBesideOneOfCodesIsPassedOver() {
+        Desk desk = new Desk(folder)
+                .file("log.csv", "Name,Student,Date,Measure,Value,Help\nPerson One,K-07,2026-09-14,line steps,6,SBA\n");
+        Run run = desk.imported("--new @log.csv" + DAY);
+        assertEquals(0, run.exitCode(), run.err());
+        assertTrue(run.err().contains("columns not read: Name"), run.err());
+        assertTrue(!desk.text("book/entries/0001-trials.csv").contains("Person One"), "no name is kept");
+    }
+
     private Desk desk(String log) throws IOException {
         return new Desk(folder).file(log, Files.readAllBytes(LOGS.resolve(log)));
     }

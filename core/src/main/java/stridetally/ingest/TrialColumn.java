@@ -70,7 +70,6 @@ public enum TrialColumn {
             "level of help",
             "assistance level",
             "help level",
-            "how much help",
             "help given",
             "loa",
             "ayuda",

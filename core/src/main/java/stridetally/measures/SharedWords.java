@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stridetally.model.MeasureId;
-import stridetally.units.Unit;
-import stridetally.units.UnitNames;
 
 /** The known name that shares most words with a written one, for a suggestion when no spelling is near. */
 final class SharedWords {
@@ -41,11 +39,11 @@ final class SharedWords {
         return Optional.ofNullable(best);
     }
 
-    /** The written words that few measures have in their names; the name of a unit is no likeness. */
+    /** The written words that few measures have in their names. */
     private static Set<String> telling(String folded, Map<String, MeasureId> names) {
         Map<String, Set<MeasureId>> measures = new HashMap<>();
         for (String word : folded.split(" ", -1)) {
-            if (word.length() >= SHORTEST && UnitNames.find(word, Unit.METRES).isEmpty()) {
+            if (word.length() >= SHORTEST) {
                 measures.put(word, new HashSet<>());
             }
         }

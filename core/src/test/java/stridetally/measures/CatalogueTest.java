@@ -178,6 +178,7 @@ class CatalogueTest {
         "cadense, cadence",
         "Functional Reech, functional-reach",
         "my hops count, hop-count",
+        "Stairs up, stairs-time",
         "tandem stance on foam, tandem-stance"
     })
     void suggestsTheMeasureThatWasMeant(String written, String id) {
@@ -188,6 +189,9 @@ class CatalogueTest {
     @Test
     void suggestsNothingForAForeignWord() {
         assertEquals(Optional.empty(), catalogue.nearest("spelling quiz"));
+        // "walk" stands in the names of a dozen measures, and a unit in those of none.
+        assertEquals(Optional.empty(), catalogue.nearest("Walk 30 ft"));
+        assertEquals(Optional.empty(), catalogue.nearest("seconds of fun"));
         assertEquals(Optional.empty(), catalogue.nearest(""));
     }
 
