@@ -89,7 +89,7 @@ public final class ScoreCommand implements Subcommand {
         }
         if (source.isFolder()) {
             narrow.checkForLogbook();
-            ScoredLogbook book = sources.logbook(source.path(), source.known(), day, ForecastWay.POOLED);
+            ScoredLogbook book = sources.logbook(source.path(), source.known(), day, forecast());
             sources.tellUnknown(narrow, book);
             output.write(console, content(book, output.format(Format.CSV)));
             return ExitCodes.DONE;
@@ -101,6 +101,11 @@ public final class ScoreCommand implements Subcommand {
         sources.tellUnknown(narrow, log);
         output.write(console, SessionOutput.log(log, narrow, output.format(Format.CSV)));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+    }
+
+    /** Only the rows of students count judgements; the others would pay for a forecast of the whole caseload in vain. */
+    private ForecastWay forecast() {
+        return by() == ScoreBy.STUDENT ? ForecastWay.POOLED : ForecastWay.OWN;
     }
 
     private ScoreBy by() {
