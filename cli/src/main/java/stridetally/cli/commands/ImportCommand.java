@@ -1,5 +1,6 @@
 package stridetally.cli.commands;
 
+import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -7,10 +8,10 @@ import stridetally.cli.Console;
 import stridetally.cli.Subcommand;
 import stridetally.cli.options.AsOfOption;
 import stridetally.cli.options.FilesArgument;
-import stridetally.cli.options.FolderOption;
 import stridetally.cli.options.ImportOptions;
 import stridetally.cli.options.MendOptions;
 import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WritingOptions;
 
 /** {@code import}: field logs into a logbook, and what is done to its entries afterwards. */
@@ -19,7 +20,7 @@ public final class ImportCommand implements Subcommand {
 
     private final FilesArgument files =
             new FilesArgument("FILE", "CSV, TSV or .xlsx files, one row a try or tries side by side.");
-    private final FolderOption logbook = new FolderOption("--logbook", "DIR", "The logbook.");
+    private final ValueOption<Path> logbook = ValueOption.neededPath("--logbook", "DIR", "The logbook.");
     private final ImportOptions how = new ImportOptions();
     private final WritingOptions writing = new WritingOptions();
     private final MendOptions mend = new MendOptions();
@@ -53,7 +54,7 @@ public final class ImportCommand implements Subcommand {
     @Override
     public Integer call() {
         checkUsage();
-        Mending mending = new Mending(console, logbook.path(), asOf.journalTime(console.clock()));
+        Mending mending = new Mending(console, logbook.value(), asOf.journalTime(console.clock()));
         if (mend.status()) {
             return mending.status(asOf.day(console.clock()), mend.known(), mend.quietDays(), output);
         }
@@ -66,7 +67,7 @@ public final class ImportCommand implements Subcommand {
         if (mend.dismiss().isPresent()) {
             return mending.dismiss(mend.dismiss().get(), mend.why());
         }
-        return new Importing(console, logbook.path(), how, writing, asOf).run(files.paths(), output);
+        return new Importing(console, logbook.value(), how, writing, asOf).run(files.paths(), output);
     }
 
     private void checkUsage() {

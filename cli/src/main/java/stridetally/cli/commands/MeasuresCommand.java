@@ -5,15 +5,15 @@ import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
 import stridetally.cli.Subcommand;
 import stridetally.cli.input.Sources;
-import stridetally.cli.options.FolderIfAny;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.PathArgument;
 import stridetally.cli.output.CatalogueOutput;
 
 /** {@code measures}: the catalogue, with a logbook's own measures when one is named. */
 public final class MeasuresCommand implements Subcommand {
     private final Console console;
-    private final FolderIfAny logbook = new FolderIfAny("LOGBOOK", "A logbook, for its own measures.");
+    private final PathArgument logbook = PathArgument.ifAny("LOGBOOK", "A logbook, for its own measures.");
     private final OutputOptions output = new OutputOptions();
 
     public MeasuresCommand(Console console) {

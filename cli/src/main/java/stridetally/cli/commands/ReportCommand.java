@@ -17,11 +17,11 @@ import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.input.TriesBehind;
 import stridetally.cli.options.AsOfOption;
-import stridetally.cli.options.FolderArgument;
 import stridetally.cli.options.ForecastOption;
 import stridetally.cli.options.KnownOption;
 import stridetally.cli.options.PageFormat;
 import stridetally.cli.options.PageOutputOptions;
+import stridetally.cli.options.PathArgument;
 import stridetally.cli.options.ReportFor;
 import stridetally.cli.options.ReportOptions;
 import stridetally.cli.output.LetterOutput;
@@ -40,7 +40,7 @@ import stridetally.report.TeamReport;
 public final class ReportCommand implements Subcommand {
     private final Console console;
 
-    private final FolderArgument logbook = new FolderArgument("LOGBOOK", "The logbook.");
+    private final PathArgument logbook = PathArgument.needed("LOGBOOK", "The logbook.");
     private final ReportOptions about = new ReportOptions();
     private final KnownOption known = new KnownOption();
     private final ForecastOption forecast = new ForecastOption();

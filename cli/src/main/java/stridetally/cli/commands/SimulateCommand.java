@@ -36,30 +36,18 @@ public final class SimulateCommand implements Subcommand {
             Scenario.class,
             new ScenarioWord(),
             "${COMPLETION-CANDIDATES}; several with commas; usually all.");
-    private final ValueOption<Integer> goals = ValueOption.of(
-            "--goals",
-            "N",
-            Integer.class,
-            new WholeWord(1, MOST),
-            "Goals in a caseload (usually " + USUAL_GOALS + ").");
-    private final ValueOption<Integer> caseloads = ValueOption.of(
-            "--caseloads",
-            "N",
-            Integer.class,
-            new WholeWord(1, MOST),
-            "Caseloads a scenario and week (usually " + USUAL_CASELOADS + ").");
+    private final ValueOption<Integer> goals =
+            ValueOption.whole("--goals", 1, MOST, "Goals in a caseload (usually " + USUAL_GOALS + ").");
+    private final ValueOption<Integer> caseloads = ValueOption.whole(
+            "--caseloads", 1, MOST, "Caseloads a scenario and week (usually " + USUAL_CASELOADS + ").");
     private final ListOption<Integer> weeks = ListOption.withCommas(
             "--weeks",
             "N",
             Integer.class,
             new WholeWord(1, Calibration.LAST_WEEK),
             "Judged after so many of 36 weeks.");
-    private final ValueOption<Integer> seed = ValueOption.of(
-            "--seed",
-            "N",
-            Integer.class,
-            new WholeWord(0, Integer.MAX_VALUE),
-            "The same seed makes the same caseloads (usually 1).");
+    private final ValueOption<Integer> seed =
+            ValueOption.whole("--seed", 0, Integer.MAX_VALUE, "The same seed makes the same caseloads (usually 1).");
     private final ValueOption<Double> right = ValueOption.of(
             "--right", "SHARE", Double.class, new ShareWord(), "Say from how many weeks on so many calls are right.");
     private final FlagOption chances =

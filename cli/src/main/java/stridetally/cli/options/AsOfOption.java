@@ -9,12 +9,8 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** The day that a command reckons from: {@code --as-of}, else today. */
 public final class AsOfOption {
-    private final ValueOption<LocalDate> day = ValueOption.of(
-            "--as-of",
-            "DATE",
-            LocalDate.class,
-            new IsoDate(),
-            "Reckon as on DATE, written as 2026-01-16 (default: today).");
+    private final ValueOption<LocalDate> day =
+            ValueOption.day("--as-of", "Reckon as on DATE, written as 2026-01-16 (default: today).");
 
     /** Declares the option. */
     public void addTo(CommandSpec command) {

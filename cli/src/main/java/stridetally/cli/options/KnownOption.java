@@ -6,8 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** The day on which a logbook is to be known: {@code --known}. */
 public final class KnownOption {
-    private final ValueOption<LocalDate> day = ValueOption.of(
-            "--known", "DATE", LocalDate.class, new IsoDate(), "Read the logbook as it was known on DATE.");
+    private final ValueOption<LocalDate> day = ValueOption.day("--known", "Read the logbook as it was known on DATE.");
 
     /** Declares the option. */
     public void addTo(CommandSpec command) {

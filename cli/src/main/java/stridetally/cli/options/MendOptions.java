@@ -33,14 +33,13 @@ public final class MendOptions {
     private final FlagOption checkGoals =
             new FlagOption("--check-goals", "Tell for every goal which of its parts are missing, doubtful or fine.");
 
-    private final ValueOption<LocalDate> known = ValueOption.of(
-            "--known", "DATE", LocalDate.class, new IsoDate(), "With --status: as the logbook was known on DATE.");
+    private final ValueOption<LocalDate> known =
+            ValueOption.day("--known", "With --status: as the logbook was known on DATE.");
 
-    private final ValueOption<Integer> quietDays = ValueOption.of(
+    private final ValueOption<Integer> quietDays = ValueOption.whole(
             "--quiet-days",
-            "N",
-            Integer.class,
-            new WholeWord(1, MOST_DAYS),
+            1,
+            MOST_DAYS,
             "With --status: name students without a try for N days (default: " + USUAL_DAYS + ").");
 
     /** Declares the options. */

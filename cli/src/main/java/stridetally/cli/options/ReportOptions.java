@@ -14,11 +14,9 @@ public final class ReportOptions {
     private final ValueOption<String> period = ValueOption.text(
             "--period", "NAME", "A period of logbook.toml; --as-of is then its last day unless given.");
 
-    private final ValueOption<LocalDate> from =
-            ValueOption.of("--from", "DATE", LocalDate.class, new IsoDate(), "First day, with --to.");
+    private final ValueOption<LocalDate> from = ValueOption.day("--from", "First day, with --to.");
 
-    private final ValueOption<LocalDate> to =
-            ValueOption.of("--to", "DATE", LocalDate.class, new IsoDate(), "Last day, with --from.");
+    private final ValueOption<LocalDate> to = ValueOption.day("--to", "Last day, with --from.");
 
     private final ListOption<String> students = ListOption.repeated(
             "--student", "CODE", String.class, new TextWord(), "Only these students (may be repeated).");

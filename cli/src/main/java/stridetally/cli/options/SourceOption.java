@@ -4,31 +4,24 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import stridetally.cli.files.FileSource;
 
 /** What is scored: a logbook, a bare log of trials, or standard input. */
 public final class SourceOption {
-    private final PositionalParamSpec source = PositionalParamSpec.builder()
-            .index("0")
-            .arity("1")
-            .paramLabel("SOURCE")
-            .type(Path.class)
-            .converters(new PathWord())
-            .description("A logbook (folder), a log of trials (CSV or TSV), or - for standard input.")
-            .build();
+    private final PathArgument source =
+            PathArgument.needed("SOURCE", "A logbook (folder), a log of trials (CSV or TSV), or - for standard input.");
 
     private final KnownOption known = new KnownOption();
 
     /** Declares the options. */
     public void addTo(CommandSpec command) {
-        command.addPositional(source);
+        source.addTo(command);
         known.addTo(command);
     }
 
     /** The path. */
     public Path path() {
-        return source.getValue();
+        return source.path();
     }
 
     /** Whether it is a folder. */

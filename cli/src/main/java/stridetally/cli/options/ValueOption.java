@@ -1,6 +1,7 @@
 package stridetally.cli.options;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -36,6 +37,27 @@ public final class ValueOption<T> {
         return of(List.of(name), label, type, reader, description);
     }
 
+    /** One that must be typed: a file or folder. */
+    public static ValueOption<Path> neededPath(String name, String label, String description) {
+        return new ValueOption<>(OptionSpec.builder(name)
+                .required(true)
+                .paramLabel(label)
+                .type(Path.class)
+                .converters(new PathWord())
+                .description(description)
+                .build());
+    }
+
+    /** A day of the calendar. */
+    public static ValueOption<LocalDate> day(String name, String description) {
+        return of(name, "DATE", LocalDate.class, new IsoDate(), description);
+    }
+
+    /** A whole number within its limits, both included. */
+    public static ValueOption<Integer> whole(String name, int lowest, int highest, String description) {
+        return of(name, "N", Integer.class, new WholeWord(lowest, highest), description);
+    }
+
     /** Any text. */
     public static ValueOption<String> text(String name, String label, String description) {
         return of(name, label, String.class, new TextWord(), description);
@@ -49,6 +71,11 @@ public final class ValueOption<T> {
     /** Declares the option. */
     public void addTo(CommandSpec command) {
         command.addOption(spec);
+    }
+
+    /** The value of an option that must be typed. */
+    public T value() {
+        return typed().orElseThrow();
     }
 
     /** What was typed. */
