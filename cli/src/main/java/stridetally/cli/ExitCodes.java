@@ -14,7 +14,7 @@ public final class ExitCodes {
     /** The command line is wrong. */
     public static final int USAGE = 2;
 
-    /** The input cannot be used; nothing was written. */
+    /** The input cannot be used; no result was written. */
     public static final int INPUT_REFUSED = 3;
 
     /** The machine refused: lock, disk, permission, memory. */
@@ -31,7 +31,7 @@ public final class ExitCodes {
         meanings.put(" " + DONE, "done");
         meanings.put(" " + SET_ASIDE, "this run set rows aside, or --strict found something");
         meanings.put(" " + USAGE, "wrong usage");
-        meanings.put(" " + INPUT_REFUSED, "the input cannot be used; nothing was written");
+        meanings.put(" " + INPUT_REFUSED, "the input cannot be used; no result was written");
         meanings.put(" " + MACHINE_REFUSED, "the machine refused: lock, disk, permission, memory");
         meanings.put(Integer.toString(DEFECT), "a defect of ours");
         return meanings;
