@@ -27,6 +27,17 @@ final class DecimalProof {
         }
     }
 
+    /** Takes over what other cells of the file prove; only whether there was one counts, not where. */
+    void add(DecimalProof other) {
+        point = point || other.point;
+        commaLine = commaLine.or(() -> other.commaLine);
+    }
+
+    /** A value with a point was seen elsewhere. */
+    void pointSeen() {
+        point = true;
+    }
+
     /** The line that proves a decimal comma, when one does and no other speaks against it. */
     Optional<Long> comma(DecimalMark declared) {
         return declared == DecimalMark.POINT && !point ? commaLine : Optional.empty();

@@ -50,7 +50,7 @@ final class RowEnds {
             afterBlank = false;
             return false;
         }
-        if (same(row.cells(), form.headingCells())) {
+        if (isHeadingAgain(row)) {
             headingsAgain.add(row.line());
             afterBlank = false;
             return true;
@@ -66,6 +66,17 @@ final class RowEnds {
             return true;
         }
         return false;
+    }
+
+    /** Whether the headings of the form stand there once more. */
+    boolean isHeadingAgain(Row row) {
+        return same(row.cells(), form.headingCells());
+    }
+
+    /** Takes over what was found in the next part of the file, which begins so many lines further down. */
+    void add(RowEnds next, long lines) {
+        next.totals.forEach(line -> totals.add(line + lines));
+        next.headingsAgain.forEach(line -> headingsAgain.add(line + lines));
     }
 
     /** How many rows were no tries. */
@@ -101,7 +112,7 @@ final class RowEnds {
         return TOTALS.contains(TrialColumn.fold(cell));
     }
 
-    private static boolean isHeading(Row row) {
+    static boolean isHeading(Row row) {
         Set<TrialColumn> named = EnumSet.noneOf(TrialColumn.class);
         row.cells().forEach(cell -> TrialColumn.named(cell).ifPresent(named::add));
         return named.size() > 1 && (named.contains(TrialColumn.STUDENT) || named.contains(TrialColumn.DATE));

@@ -48,6 +48,11 @@ public final class SeriesNumbers {
         return labels.get(number);
     }
 
+    /** How many labels there are, with the blank one. */
+    public int labels() {
+        return labels.size();
+    }
+
     /** How many series there are. */
     public int size() {
         return keys.size();

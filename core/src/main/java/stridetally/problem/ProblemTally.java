@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** Problems of one file, counted by code, with the first few of each kept for a person to read. Order of first appearance. */
@@ -20,6 +21,22 @@ public final class ProblemTally {
         if (shown.size() < SHOWN) {
             shown.add(problem);
         }
+    }
+
+    /** More of a code whose first five were added before. */
+    public void addCounted(ProblemCode code, long more) {
+        if (more > 0) {
+            counts.merge(code, more, Long::sum);
+        }
+    }
+
+    /** The problems of the next part of the same file; {@code moved} puts them to their place in the whole. */
+    public void add(ProblemTally next, UnaryOperator<RowProblem> moved) {
+        next.examples.forEach((code, problems) -> {
+            List<RowProblem> shown = examples.computeIfAbsent(code, any -> new ArrayList<>());
+            problems.stream().limit(Math.max(0, SHOWN - shown.size())).map(moved).forEach(shown::add);
+        });
+        next.counts.forEach((code, more) -> counts.merge(code, more, Long::sum));
     }
 
     /** How many of a code. */

@@ -31,12 +31,12 @@ public final class SeriesScorer {
     }
 
     /** One series of an index. Its measure must be in the catalogue, which reading has seen to. */
-    public SeriesScore score(SessionIndex index, int series) {
+    public SeriesScore score(SeriesSessions index, int series) {
         return score(index, List.of(series));
     }
 
     /** Several series of one child, measure, side and place as one: what falls on the same day and label is one session. */
-    public SeriesScore score(SessionIndex index, List<Integer> series) {
+    public SeriesScore score(SeriesSessions index, List<Integer> series) {
         SeriesKey key = index.numbers().key(series.get(0));
         Measure measure = measures.apply(key.measure())
                 .orElseThrow(() -> new IllegalArgumentException("no measure " + key.measure() + " in the catalogue"));

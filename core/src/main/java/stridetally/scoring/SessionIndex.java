@@ -5,7 +5,7 @@ import java.util.List;
 import stridetally.ingest.SeriesNumbers;
 
 /** The sessions of a table by series, in the order of their days and, within a day, of their labels. */
-public final class SessionIndex {
+public final class SessionIndex implements SeriesSessions {
     private final SessionTable table;
 
     /** Where each series starts in {@link #ordered}, and one more. */
@@ -30,11 +30,13 @@ public final class SessionIndex {
     }
 
     /** The numbers of the series and labels. */
+    @Override
     public SeriesNumbers numbers() {
         return table.numbers();
     }
 
     /** How many series had a number when the index was made. */
+    @Override
     public int seriesCount() {
         return starts.length - 1;
     }
@@ -54,6 +56,7 @@ public final class SessionIndex {
     }
 
     /** The sessions of several series of one child, side and measure; what falls on the same day and label is one session. */
+    @Override
     public List<TrialGroup> joined(List<Integer> series) {
         List<TrialGroup> parts = new ArrayList<>();
         for (int one : series) {

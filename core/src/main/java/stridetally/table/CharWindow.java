@@ -16,7 +16,10 @@ final class CharWindow {
 
     private final Reader reader;
     private final String file;
-    private char[] buffer = new char[1 << 15];
+    private static final int USUAL = 1 << 15;
+
+    private char[] buffer;
+    private long dropped;
     private int limit;
     private boolean ended;
     private int start;
@@ -24,8 +27,19 @@ final class CharWindow {
 
     /** Over a stream; {@code file} is the name for messages. */
     CharWindow(Reader reader, String file) {
+        this(reader, file, USUAL);
+    }
+
+    /** Over a stream of which so many characters are expected. */
+    CharWindow(Reader reader, String file, int size) {
         this.reader = reader;
         this.file = file;
+        this.buffer = new char[Math.min(USUAL, size)];
+    }
+
+    /** Characters of the stream before a place. */
+    long before(int place) {
+        return dropped + place;
     }
 
     /** A record begins here; {@code line} is for messages. What stood before may be forgotten. */
@@ -63,6 +77,7 @@ final class CharWindow {
         while (!ended && start + offset >= limit) {
             System.arraycopy(buffer, start, buffer, 0, limit - start);
             limit -= start;
+            dropped += start;
             start = 0;
             if (limit == buffer.length) {
                 buffer = Arrays.copyOf(buffer, buffer.length * 2);

@@ -53,12 +53,33 @@ public final class LineFraming {
     }
 
     LineFraming(Reader reader, String file, char delimiter, int longest) {
-        this.window = new CharWindow(reader, file);
-        this.delimiter = delimiter;
-        this.longest = longest;
+        this(new CharWindow(reader, file), delimiter, longest);
         if (window.charAt(0) == BYTE_ORDER_MARK) {
             following = 1;
         }
+    }
+
+    private LineFraming(CharWindow window, char delimiter, int longest) {
+        this.window = window;
+        this.delimiter = delimiter;
+        this.longest = longest;
+    }
+
+    /** Frames a stream that begins within a file, at the start of a record on the given line. */
+    static LineFraming within(Reader reader, String file, char delimiter, long line, int size) {
+        LineFraming framing = new LineFraming(new CharWindow(reader, file, size), delimiter, LONGEST_RECORD);
+        framing.followingLine = line;
+        return framing;
+    }
+
+    /** Characters of the stream up to the start of the next record; holds until the next call. */
+    long behind() {
+        return window.before(following);
+    }
+
+    /** The line on which the next record begins. */
+    long followingLine() {
+        return followingLine;
     }
 
     /** Goes to the next record. */

@@ -46,6 +46,45 @@ public final class TableReader {
         return new TableReader(buffered, file, Dialect.sniff(firstLines(buffered, file), knownHeading));
     }
 
+    /**
+     * Over a stream that begins within a file, at the start of a record on the given line; so many characters are expected
+     * to be needed.
+     */
+    public static TableReader within(Reader reader, String file, Dialect dialect, long line, int size) {
+        LineFraming framing = LineFraming.within(reader, file, dialect.delimiter(), line, size);
+        return new TableReader(framing, file, Dialect.of(dialect.delimiter()));
+    }
+
+    /**
+     * Pushes one record.
+     *
+     * @return characters of the stream up to the start of the next record
+     */
+    public long one(RowSink sink) {
+        step(sink);
+        return framing.behind();
+    }
+
+    /** The line on which the next record begins. */
+    public long nextLine() {
+        return framing.followingLine();
+    }
+
+    /** A problem of a part of a file that was counted from its own first line, so many lines further down. */
+    public static RowProblem moved(RowProblem problem, long lines) {
+        At at = problem.at();
+        return new RowProblem(
+                problem.code(),
+                new At(at.file(), at.line() + lines, at.column(), at.heading()),
+                problem.found(),
+                problem.expected(),
+                problem.mend().replace(goesOn(at.line()), goesOn(at.line() + lines)));
+    }
+
+    private static String goesOn(long line) {
+        return "; reading went on at line " + (line + 1);
+    }
+
     /** The dialect in use. */
     public Dialect dialect() {
         return dialect;
@@ -105,7 +144,7 @@ public final class TableReader {
 
     private RowProblem problem(LineFraming.Found found) {
         At at = new At(file, framing.startLine(), framing.column(), "");
-        String goesOn = "; reading went on at line " + (framing.startLine() + 1);
+        String goesOn = goesOn(framing.startLine());
         if (found == LineFraming.Found.TOO_LONG) {
             return new RowProblem(
                     ProblemCode.ROW_TOO_LONG,

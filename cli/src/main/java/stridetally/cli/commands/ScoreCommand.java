@@ -97,7 +97,7 @@ public final class ScoreCommand implements Subcommand {
         if (by() != ScoreBy.SESSION || goal.typed().isPresent()) {
             refuse("a bare log has no goals; --by " + by() + " needs a logbook");
         }
-        LogRead log = sources.log(source, writing, day);
+        LogRead log = sources.log(source, writing, narrow, day);
         sources.tellUnknown(narrow, log);
         output.write(console, SessionOutput.log(log, narrow, output.format(Format.CSV)));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;

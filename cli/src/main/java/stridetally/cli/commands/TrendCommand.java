@@ -79,7 +79,7 @@ public final class TrendCommand implements Subcommand {
             draw(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format));
             return ExitCodes.DONE;
         }
-        LogRead log = sources.log(source, writing, day);
+        LogRead log = sources.log(source, writing, narrow, day);
         sources.tellUnknown(narrow, log);
         writeScores(SessionOutput.log(log, narrow, Format.CSV));
         SeriesWindow window = SeriesWindow.upTo(day);

@@ -11,7 +11,7 @@ import stridetally.model.SeriesKey;
 import stridetally.model.Use;
 import stridetally.scoring.SeriesScore;
 import stridetally.scoring.SeriesScorer;
-import stridetally.scoring.SessionIndex;
+import stridetally.scoring.SeriesSessions;
 
 /** The series of a log without goals, scored one after another in the order of their keys. */
 public final class BareSeries {
@@ -30,7 +30,7 @@ public final class BareSeries {
 
     /** Every series that is not narrowed out; probes and practice of one key count together. */
     public static void forEach(LogRead log, NarrowOptions narrow, Consumer<SeriesScore> taker) {
-        SessionIndex index = log.table().index();
+        SeriesSessions index = log.sessions();
         List<Integer> chosen = new ArrayList<>();
         for (int series = 0; series < index.seriesCount(); series++) {
             SeriesKey key = index.numbers().key(series);
@@ -45,7 +45,7 @@ public final class BareSeries {
 
     /** Some series of an index. */
     public static void scored(
-            SessionIndex index,
+            SeriesSessions index,
             List<Integer> series,
             Catalogue catalogue,
             NarrowOptions narrow,

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import stridetally.ingest.BulkLog;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.DateOrder;
 import stridetally.ingest.InputTables;
@@ -12,13 +14,19 @@ import stridetally.ingest.LogRules;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TextSource;
 import stridetally.ingest.TrialFeed;
+import stridetally.ingest.TrialForm;
 import stridetally.ingest.TrialLog;
+import stridetally.ingest.WhichReader;
 import stridetally.measures.Catalogue;
 import stridetally.model.Settings;
 import stridetally.model.Trial;
+import stridetally.model.Use;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
+import stridetally.scoring.LogRuns;
+import stridetally.scoring.SeriesSessions;
 import stridetally.scoring.SessionTable;
+import stridetally.scoring.TrialRuns;
 import stridetally.units.DecimalMark;
 
 /**
@@ -28,7 +36,7 @@ import stridetally.units.DecimalMark;
  * @param ahead tries after the day of the run, which are left out
  */
 public record LogRead(
-        SessionTable table,
+        SeriesSessions sessions,
         Settings settings,
         Catalogue catalogue,
         long rows,
@@ -41,8 +49,34 @@ public record LogRead(
     /** How a bare log is read, besides what it says itself. */
     public record How(LocalDate asOf, DateOrder order, DecimalMark decimals) {}
 
-    /** Reads a log to its end; rows stream. */
-    public static LogRead of(ByteSource source, How how) {
+    /** Smaller logs are read by the usual reader, which needs fewer classes to start. Ours. */
+    private static final long LONG_LOG = 1 << 20;
+
+    /** Reads a log to its end; rows stream. A long one goes through {@link BulkLog} where it can. */
+    public static LogRead of(ByteSource source, How how, WhichReader which, Set<Use> uses) {
+        boolean fast = which == WhichReader.FAST || (which == WhichReader.BY_SIZE && source.size() >= LONG_LOG);
+        // Probes and practice as one session need the place of each row in the file, which only the usual reader keeps.
+        return fast && uses.size() == 1 ? inBulk(source, how).orElseGet(() -> of(source, how)) : of(source, how);
+    }
+
+    private static Optional<LogRead> inBulk(ByteSource source, How how) {
+        Settings settings = Settings.usual("");
+        BulkLog.How<TrialRuns> bulk = new BulkLog.How<>(
+                rules(settings, how), how.asOf(), Runtime.getRuntime().availableProcessors(), TrialRuns::new);
+        return BulkLog.read(source, bulk)
+                .map(log -> new LogRead(
+                        new LogRuns(log.parts().stream().map(BulkLog.Part::sink).toList()),
+                        settings,
+                        Catalogue.standard(),
+                        log.count().rows(),
+                        log.setAside(),
+                        log.count().blank(),
+                        log.ahead(),
+                        log.problems(),
+                        note("", log.form(), log.count())));
+    }
+
+    private static LogRead of(ByteSource source, How how) {
         Settings settings = Settings.usual("");
         TextSource text = InputTables.of(source, Optional.empty()).only();
         TrialLog log = TrialLog.open(text, rules(settings, how));
@@ -52,7 +86,7 @@ public record LogRead(
         Into into = new Into(new TrialFeed(numbers, settings, table), how.asOf(), problems);
         TrialLog.Count count = log.read(into);
         return new LogRead(
-                table,
+                table.index(),
                 settings,
                 Catalogue.standard(),
                 count.rows(),
@@ -60,15 +94,15 @@ public record LogRead(
                 count.blank(),
                 into.ahead,
                 problems,
-                note(text, log, count));
+                note(text.note(), log.form(), count));
     }
 
-    private static String note(TextSource text, TrialLog log, TrialLog.Count count) {
+    private static String note(String ofText, TrialForm form, TrialLog.Count count) {
         List<String> notes = new ArrayList<>();
-        if (!text.note().isEmpty()) {
-            notes.add(text.note());
+        if (!ofText.isEmpty()) {
+            notes.add(ofText);
         }
-        notes.addAll(log.form().notes());
+        notes.addAll(form.notes());
         notes.addAll(count.notes());
         return String.join("; ", notes);
     }

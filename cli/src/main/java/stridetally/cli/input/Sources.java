@@ -50,9 +50,10 @@ public final class Sources {
     }
 
     /** A bare log. */
-    public LogRead log(SourceOption source, WritingOptions writing, LocalDate asOf) {
+    public LogRead log(SourceOption source, WritingOptions writing, NarrowOptions narrow, LocalDate asOf) {
         ByteSource bytes = bytes(source);
-        LogRead log = LogRead.of(bytes, new LogRead.How(asOf, writing.order(), writing.decimals()));
+        LogRead log = LogRead.of(
+                bytes, new LogRead.How(asOf, writing.order(), writing.decimals()), writing.reader(), narrow.uses());
         console.tell(log.problems());
         if (!log.note().isEmpty()) {
             console.note(log.note());
@@ -98,7 +99,7 @@ public final class Sources {
 
     /** The same for a bare log. */
     public void tellUnknown(NarrowOptions narrow, LogRead log) {
-        tellUnknown(narrow, students(log.table().numbers()));
+        tellUnknown(narrow, students(log.sessions().numbers()));
     }
 
     private ByteSource bytes(SourceOption source) {

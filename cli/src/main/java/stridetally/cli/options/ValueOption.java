@@ -68,6 +68,15 @@ public final class ValueOption<T> {
         return of(names, label, Path.class, new PathWord(), description);
     }
 
+    /** One that helps do not show: for tests and measurements. */
+    public static <T> ValueOption<T> hidden(String name, Class<T> type, ITypeConverter<T> reader) {
+        return new ValueOption<>(OptionSpec.builder(name)
+                .hidden(true)
+                .type(type)
+                .converters(reader)
+                .build());
+    }
+
     /** Declares the option. */
     public void addTo(CommandSpec command) {
         command.addOption(spec);

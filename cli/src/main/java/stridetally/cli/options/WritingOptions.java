@@ -2,6 +2,7 @@ package stridetally.cli.options;
 
 import picocli.CommandLine.Model.CommandSpec;
 import stridetally.ingest.DateOrder;
+import stridetally.ingest.WhichReader;
 import stridetally.units.DecimalMark;
 
 /** How dates and numbers of a log are written, where the log does not prove it. */
@@ -20,10 +21,14 @@ public final class WritingOptions {
             new DecimalWord(),
             "point or comma, the decimal mark of the log (default: point).");
 
+    private final ValueOption<WhichReader> reader =
+            ValueOption.hidden("--reader", WhichReader.class, new WhichReaderWord());
+
     /** Declares the options. */
     public void addTo(CommandSpec command) {
         order.addTo(command);
         decimals.addTo(command);
+        reader.addTo(command);
     }
 
     /** The declared order of dates. */
@@ -34,5 +39,10 @@ public final class WritingOptions {
     /** The decimal mark. */
     public DecimalMark decimals() {
         return decimals.typed().orElse(DecimalMark.POINT);
+    }
+
+    /** Which reader is to read the log. */
+    public WhichReader reader() {
+        return reader.typed().orElse(WhichReader.BY_SIZE);
     }
 }

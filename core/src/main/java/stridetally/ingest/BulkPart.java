@@ -1,0 +1,166 @@
+package stridetally.ingest;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import stridetally.problem.InputRefused;
+import stridetally.table.TableReader;
+
+/**
+ * One part of a log: its plain records by {@link PlainRows}, every other one through {@link TableReader} by {@link OddRows}.
+ * Lines are counted from the part's own first record until {@link BulkLog} knows where it stands. A thread's own.
+ */
+final class BulkPart {
+    private final BulkForm form;
+    private final long start;
+    private final long stop;
+    private final SeriesNumbers numbers;
+    private final TrialSink sink;
+    private final OddRows odd;
+    private final PlainRows plain;
+    private long end;
+    private long lines;
+    private boolean proven = true;
+
+    /**
+     * From a record's first byte on, through every record that begins before {@code stop}.
+     *
+     * @param firstLine the line of that record, 1 where it is not known yet
+     */
+    BulkPart(BulkForm form, long start, long stop, SeriesNumbers numbers, TrialSink sink) {
+        this.form = form;
+        this.start = start;
+        this.stop = stop;
+        this.numbers = numbers;
+        this.sink = sink;
+        this.odd = new OddRows(form, numbers, sink);
+        this.plain = new PlainRows(form, numbers, sink);
+        this.end = start;
+    }
+
+    /** Reads it to its end, or to the first thing that only the other reader may judge for the whole file. */
+    BulkPart read() {
+        try (ByteRecords records = new ByteRecords(form.openAt(start), start, form.columns())) {
+            while (proven && records.nextPosition() < stop) {
+                ByteRecords.Found found = records.next();
+                if (found == ByteRecords.Found.END) {
+                    break;
+                }
+                take(found, records);
+            }
+            end = records.nextPosition();
+            lines = records.nextLine() - 1;
+            return this;
+        } catch (IOException failed) {
+            throw TrialLog.unreadable(form.name(), failed);
+        } catch (UncheckedIOException failed) {
+            throw TrialLog.unreadable(form.name(), failed);
+        }
+    }
+
+    /** False: the whole file must be read by the other reader. */
+    boolean proven() {
+        return proven && odd.proven();
+    }
+
+    /** Where it begins in the file. */
+    long start() {
+        return start;
+    }
+
+    /** Where its last record ends in the file. */
+    long end() {
+        return end;
+    }
+
+    /** How many lines it has. */
+    long lines() {
+        return lines;
+    }
+
+    OddRows odd() {
+        return odd;
+    }
+
+    PlainRows plain() {
+        return plain;
+    }
+
+    /** What numbers its series and labels. */
+    SeriesNumbers numbers() {
+        return numbers;
+    }
+
+    /** Where its tries went. */
+    TrialSink sink() {
+        return sink;
+    }
+
+    private void take(ByteRecords.Found found, ByteRecords records) throws IOException {
+        if (found == ByteRecords.Found.NO_TEXT) {
+            proven = false;
+        } else if (found == ByteRecords.Found.ODD || !plain.take(records)) {
+            byTheOther(found, records);
+        }
+    }
+
+    private void byTheOther(ByteRecords.Found found, ByteRecords records) throws IOException {
+        odd.watch(found == ByteRecords.Found.PLAIN ? plain : null, records);
+        if (found == ByteRecords.Found.ODD && !records.endIsSure()) {
+            framed(records);
+            return;
+        }
+        String text = records.text();
+        TableReader table = TableReader.within(
+                new StringReader(text), form.name(), form.dialect(), records.line(), text.length() + 2);
+        // The two framings agree, or the whole file is read by the one that knows.
+        proven = table.one(odd) == text.length() && table.nextLine() == records.nextLine() && odd.proven();
+    }
+
+    /** A record whose quotes do not work out, or a very long one: framed where it lies in the file. */
+    private void framed(ByteRecords records) throws IOException {
+        long line = records.line();
+        try (Reader reader = new InputStreamReader(
+                form.openAt(records.position()),
+                StandardCharsets.UTF_8
+                        .newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPORT)
+                        .onUnmappableCharacter(CodingErrorAction.REPORT))) {
+            TableReader table =
+                    TableReader.within(reader, form.name(), form.dialect(), line, ByteRecords.BUFFER);
+            long characters = table.one(odd);
+            records.goOn(bytes(records.position(), characters), table.nextLine() - line);
+            proven = odd.proven();
+        } catch (InputRefused noText) {
+            proven = false;
+        }
+    }
+
+    /** How many bytes so many characters take up; they are valid UTF-8, since they were decoded. */
+    private long bytes(long position, long characters) throws IOException {
+        long bytes = 0;
+        long left = characters;
+        byte[] chunk = new byte[1 << 13];
+        try (InputStream in = form.openAt(position)) {
+            while (true) {
+                int count = in.read(chunk);
+                for (int i = 0; i < count; i++) {
+                    boolean begins = (chunk[i] & 0xc0) != 0x80;
+                    if (begins && left <= 0) {
+                        return bytes;
+                    }
+                    left -= begins ? (chunk[i] & 0xf8) == 0xf0 ? 2 : 1 : 0;
+                    bytes++;
+                }
+                if (count < 0) {
+                    return bytes;
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package stridetally.ingest;
+
+import java.util.Arrays;
+
+/**
+ * Remembers a number for each of many short texts, kept as bytes: words that stand on thousands of rows are understood
+ * once and then only compared. Open addressing; equal bytes are the same text, whatever their hash. Hot loop.
+ */
+final class ByteMemo {
+    /** Not seen before. */
+    static final int UNKNOWN = Integer.MIN_VALUE;
+
+    /** A longer text is not remembered. */
+    static final int LONGEST = 1 << 12;
+
+    private byte[] texts = new byte[1 << 10];
+    private int used;
+    private int size;
+    private int[] from = new int[16];
+    private int[] hashes = new int[16];
+    private int[] numbers = new int[16];
+
+    /** Entry plus one, 0 = free; at least twice as many slots as entries. */
+    private int[] slots = new int[64];
+
+    /** The number of a text, or {@link #UNKNOWN}. */
+    int find(byte[] bytes, int start, int end) {
+        int hash = hash(bytes, start, end);
+        int mask = slots.length - 1;
+        int slot = hash & mask;
+        while (slots[slot] != 0) {
+            int entry = slots[slot] - 1;
+            if (hashes[entry] == hash && Arrays.equals(texts, from[entry], to(entry), bytes, start, end)) {
+                return numbers[entry];
+            }
+            slot = (slot + 1) & mask;
+        }
+        return UNKNOWN;
+    }
+
+    /** Remembers a text that {@link #find} does not know. */
+    void put(byte[] bytes, int start, int end, int number) {
+        if (size == from.length) {
+            from = Arrays.copyOf(from, size * 2);
+            hashes = Arrays.copyOf(hashes, size * 2);
+            numbers = Arrays.copyOf(numbers, size * 2);
+        }
+        if (size * 2 >= slots.length) {
+            rehash();
+        }
+        if (used + end - start > texts.length) {
+            texts = Arrays.copyOf(texts, Math.max(Math.multiplyExact(texts.length, 2), used + end - start));
+        }
+        System.arraycopy(bytes, start, texts, used, end - start);
+        from[size] = used;
+        hashes[size] = hash(bytes, start, end);
+        numbers[size] = number;
+        used += end - start;
+        size++;
+        place(size - 1);
+    }
+
+    private int to(int entry) {
+        return entry + 1 < size ? from[entry + 1] : used;
+    }
+
+    private void place(int entry) {
+        int mask = slots.length - 1;
+        int slot = hashes[entry] & mask;
+        while (slots[slot] != 0) {
+            slot = (slot + 1) & mask;
+        }
+        slots[slot] = entry + 1;
+    }
+
+    private void rehash() {
+        slots = new int[Math.multiplyExact(slots.length, 2)];
+        for (int entry = 0; entry < size; entry++) {
+            place(entry);
+        }
+    }
+
+    private static int hash(byte[] bytes, int start, int end) {
+        int hash = end - start;
+        for (int place = start; place < end; place++) {
+            hash = hash * 31 + bytes[place];
+        }
+        // Neighbouring codes differ in the last digits only; spread them.
+        hash *= 0x9E3779B1;
+        return hash ^ hash >>> 15;
+    }
+}

@@ -1,0 +1,70 @@
+package stridetally.ingest;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Days written as {@code 2026-10-05} from bytes; each is read once by {@link DayText} and then remembered. */
+final class PlainDays {
+    /** Not such a day, or one that {@link DayText} has something to say of. */
+    static final int ODD = Integer.MIN_VALUE;
+
+    private static final int LENGTH = 10;
+    private static final int UNREAD = Integer.MAX_VALUE;
+
+    /** By year, month and day as written; years of four digits, months and days of two are 4 million places at most. */
+    private int[] known = new int[0];
+
+    private int first;
+
+    /** The day in days since 1970-01-01, or {@link #ODD}. */
+    int day(byte[] bytes, int start, int end) {
+        if (end - start != LENGTH || bytes[start + 4] != '-' || bytes[start + 7] != '-') {
+            return ODD;
+        }
+        int year = number(bytes, start, start + 4);
+        int month = number(bytes, start + 5, start + 7);
+        int day = number(bytes, start + 8, start + LENGTH);
+        if ((year | month | day) < 0 || month > 12 || day > 31) {
+            return ODD;
+        }
+        int place = (year * 13 + month) * 32 + day;
+        if (place < first || place >= first + known.length) {
+            widen(place);
+        }
+        int found = known[place - first];
+        if (found == UNREAD) {
+            found = read(new String(bytes, start, LENGTH, StandardCharsets.US_ASCII));
+            known[place - first] = found;
+        }
+        return found;
+    }
+
+    private static int read(String written) {
+        DayText.Outcome outcome = DayText.read(written, DateOrder.UNPROVEN);
+        Optional<LocalDate> day = outcome.problem().isEmpty() ? outcome.day() : Optional.empty();
+        return day.map(one -> Math.toIntExact(one.toEpochDay())).orElse(ODD);
+    }
+
+    private void widen(int place) {
+        int low = known.length == 0 ? place - 512 : Math.min(first, place - 512);
+        int high = known.length == 0 ? place + 512 : Math.max(first + known.length, place + 512);
+        int[] wider = new int[high - low];
+        java.util.Arrays.fill(wider, UNREAD);
+        System.arraycopy(known, 0, wider, first - low < 0 ? 0 : first - low, known.length);
+        known = wider;
+        first = low;
+    }
+
+    private static int number(byte[] bytes, int start, int end) {
+        int number = 0;
+        for (int place = start; place < end; place++) {
+            int digit = bytes[place] - '0';
+            if (digit < 0 || digit > 9) {
+                return -1;
+            }
+            number = number * 10 + digit;
+        }
+        return number;
+    }
+}

@@ -1,0 +1,214 @@
+package stridetally.scoring;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import stridetally.ingest.ReadingKind;
+
+/**
+ * Goes through the sessions of one series of {@link LogRuns} in the order of their days and labels, with the tries of each
+ * in file order, in arrays that are used again. Hot loop: no objects a session. Not for several threads.
+ */
+public final class SeriesWalk {
+    private final LogRuns log;
+    private final TrialRuns.Cursor cursor;
+    private int runs;
+    private int[] part = new int[64];
+    private int[] address = new int[64];
+    private int[] day = new int[64];
+    private int[] label = new int[64];
+    private int[] order = new int[64];
+    private int next;
+    private boolean labelled;
+
+    private int tries;
+    private byte[] kind = new byte[16];
+    private long[] value = new long[16];
+    private int[] given = new int[16];
+    private int[] help = new int[16];
+    private int[] prompt = new int[16];
+    private int[] number = new int[16];
+
+    SeriesWalk(LogRuns log) {
+        this.log = log;
+        this.cursor = new TrialRuns.Cursor(log.part(0));
+    }
+
+    /** Goes to a series. */
+    public void over(int series) {
+        runs = 0;
+        next = 0;
+        labelled = false;
+        for (int one = 0; one < log.parts(); one++) {
+            int from = runs;
+            cursor.over(log.part(one), log.local(one, series));
+            while (cursor.nextRun()) {
+                gather(one);
+            }
+            turn(from);
+        }
+        sort();
+    }
+
+    /** Reads the next session; false at the end. */
+    public boolean nextSession() {
+        if (next == runs) {
+            return false;
+        }
+        tries = 0;
+        int first = order[next];
+        do {
+            int run = order[next++];
+            cursor.over(log.part(part[run]), -1);
+            cursor.go(address[run]);
+            read();
+        } while (next < runs && day[order[next]] == day[first] && label[order[next]] == label[first]);
+        return true;
+    }
+
+    /** The day of the session, in days since 1970-01-01. */
+    public int day() {
+        return day[order[next - 1]];
+    }
+
+    /** Its label; blank as a rule. */
+    public String label() {
+        return log.numbers().labelText(label[order[next - 1]]);
+    }
+
+    /** Rows of the log that it has. */
+    public int size() {
+        return tries;
+    }
+
+    /** Billionths of the measure's unit, of a row. */
+    public long value(int row) {
+        return value[row];
+    }
+
+    /** Rank of the help of a row. */
+    public int help(int row) {
+        return help[row];
+    }
+
+    /**
+     * Whether the session is as nearly all are: every row a plain number, the rows in the order of their trial numbers, all
+     * numbered or none.
+     */
+    public boolean isPlain() {
+        int exact = ReadingKind.EXACT.code();
+        boolean numbered = number[0] != 0;
+        for (int row = 0; row < tries; row++) {
+            boolean inOrder = numbered ? number[row] != 0 && (row == 0 || number[row] >= number[row - 1]) : number[row] == 0;
+            if (kind[row] != exact || !inOrder) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The session as an object. */
+    public TrialGroup group() {
+        TrialGroup.Rows rows = new TrialGroup.Rows(tries);
+        for (int row = 0; row < tries; row++) {
+            rows.kind[row] = kind[row];
+            rows.value[row] = value[row];
+            rows.given[row] = given[row];
+            rows.help[row] = help[row];
+            rows.prompt[row] = prompt[row];
+            rows.number[row] = number[row];
+            rows.origin[row] = row;
+        }
+        return TrialGroup.ordered(day(), label(), rows);
+    }
+
+    private void gather(int one) {
+        if (runs == part.length) {
+            part = Arrays.copyOf(part, runs * 2);
+            address = Arrays.copyOf(address, runs * 2);
+            day = Arrays.copyOf(day, runs * 2);
+            label = Arrays.copyOf(label, runs * 2);
+            order = Arrays.copyOf(order, runs * 2);
+        }
+        part[runs] = one;
+        address[runs] = cursor.address();
+        day[runs] = cursor.day();
+        label[runs] = log.label(one, cursor.label());
+        labelled |= label[runs] != 0;
+        runs++;
+    }
+
+    /** The runs of a part came the last first. */
+    private void turn(int from) {
+        for (int one = from, other = runs - 1; one < other; one++, other--) {
+            swap(address, one, other);
+            swap(day, one, other);
+            swap(label, one, other);
+        }
+    }
+
+    private static void swap(int[] of, int one, int other) {
+        int kept = of[one];
+        of[one] = of[other];
+        of[other] = kept;
+    }
+
+    private void sort() {
+        boolean ascending = !labelled;
+        for (int run = 0; run < runs; run++) {
+            order[run] = run;
+            ascending &= run == 0 || day[run] >= day[run - 1];
+        }
+        if (ascending) {
+            return;
+        }
+        if (labelled) {
+            sortByLabel();
+            return;
+        }
+        long[] keys = new long[runs];
+        for (int run = 0; run < runs; run++) {
+            keys[run] = (long) day[run] << Integer.SIZE | run;
+        }
+        Arrays.sort(keys);
+        for (int run = 0; run < runs; run++) {
+            order[run] = (int) keys[run];
+        }
+    }
+
+    private void sortByLabel() {
+        Integer[] all = new Integer[runs];
+        Arrays.setAll(all, run -> run);
+        Comparator<Integer> byDay = (one, other) -> Integer.compare(day[one], day[other]);
+        Arrays.sort(
+                all,
+                byDay.thenComparing((one, other) -> log.numbers()
+                        .labelText(label[one])
+                        .compareTo(log.numbers().labelText(label[other]))));
+        for (int run = 0; run < runs; run++) {
+            order[run] = all[run];
+        }
+    }
+
+    private void read() {
+        int count = cursor.count();
+        if (tries + count > kind.length) {
+            int size = Math.max(tries + count, kind.length * 2);
+            kind = Arrays.copyOf(kind, size);
+            value = Arrays.copyOf(value, size);
+            given = Arrays.copyOf(given, size);
+            help = Arrays.copyOf(help, size);
+            prompt = Arrays.copyOf(prompt, size);
+            number = Arrays.copyOf(number, size);
+        }
+        for (int row = tries; row < tries + count; row++) {
+            cursor.nextTry();
+            kind[row] = (byte) cursor.kind();
+            value[row] = cursor.value();
+            given[row] = cursor.given();
+            help[row] = cursor.help();
+            prompt[row] = cursor.prompt();
+            number[row] = cursor.number();
+        }
+        tries += count;
+    }
+}
