@@ -1,0 +1,335 @@
+package stridetally.scoring;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import stridetally.ingest.BulkLog;
+import stridetally.ingest.ByteSource;
+import stridetally.ingest.DateOrder;
+import stridetally.ingest.LogRow;
+import stridetally.ingest.LogRules;
+import stridetally.ingest.SeriesNumbers;
+import stridetally.ingest.TextSource;
+import stridetally.ingest.TrialFeed;
+import stridetally.ingest.TrialLog;
+import stridetally.measures.Catalogue;
+import stridetally.model.Settings;
+import stridetally.model.Trial;
+import stridetally.problem.InputRefused;
+import stridetally.problem.ProblemTally;
+import stridetally.problem.RowProblem;
+import stridetally.problem.Severity;
+import stridetally.units.DecimalMark;
+
+/**
+ * The fast reader and the usual one on random and damaged logs: whatever the fast one takes must be the same to the last
+ * try, problem and place. The usual reader is the authority, so its answer is the expected one.
+ */
+final class BothReadersTest {
+    private static final LocalDate AS_OF = LocalDate.of(2025, 3, 1);
+    private static final int LOGS = 1_500;
+
+    private static final String[] HEADINGS = {
+        "student,date,activity,measure,trial,value,unit,help,observer,note",
+        "source,student,date,session,measure,side,trial,value,help,prompt,place,note",
+        "date,student,measure,value,note",
+        "Student Code,Date,Measure,Try,Value,Unit,Of,Help,Side,Protocol,Use,Place,Comments"
+    };
+
+    private static final String[] NOTES = {
+        "", "", "tired", "\"busy, moved\"", "\"said \"\"no\"\"\"", "\"two\nlines\"", "\"two\r\nlines\"", "caf\u00e9",
+        "\"\u65e5\u672c, x\"", "5\" tall", "\"closed\" ", "\"closed\"x", "\"open", "\ud83d\ude00", "=1+1", "tab\there"
+    };
+
+    private final SplittableRandom random = new SplittableRandom(20261125);
+    private String[] measures = {};
+    private String[] students = {};
+
+    @Test
+    void giveTheSameOfEveryLog() {
+        int fast = 0;
+        for (int log = 0; log < LOGS; log++) {
+            byte[] bytes = log % 2 == 0 ? written() : damaged(written());
+            for (int parts = 1; parts <= 4; parts += 3) {
+                Optional<String> bulk = bulk(bytes, parts);
+                if (bulk.isPresent()) {
+                    fast++;
+                    assertEquals(usual(bytes), bulk.get(), () -> new String(bytes, StandardCharsets.UTF_8));
+                }
+            }
+        }
+        // Common practice, no source: a test of a fast path that is never taken would prove nothing.
+        assertTrue(fast > LOGS / 2, "taken by the fast reader: " + fast);
+    }
+
+    @Test
+    void manyPartsGuessWronglyWithinQuotes() {
+        String row = "S1,2025-01-07,line-steps,4,\"a\n\nS2,2025-01-08,line-steps,5,x\n\"\n";
+        byte[] bytes = ("student,date,measure,value,note\nS1,2025-01-06,line-steps,3,\n" + row.repeat(50))
+                .getBytes(StandardCharsets.UTF_8);
+        Optional<String> bulk = bulk(bytes, 7);
+        assertTrue(bulk.isPresent());
+        assertEquals(usual(bytes), bulk.get());
+        // 51 rows by hand: one plain, fifty that each hold four lines.
+        assertTrue(bulk.get().startsWith("rows 51 "), bulk.get());
+    }
+
+    @Test
+    void whatOneCellDecidesForTheWholeFileIsLeftToTheOther() {
+        String head = "student,date,measure,value\n";
+        String plain = "S1,2025-01-06,line-steps,3\n".repeat(20);
+        assertTrue(bulk((head + plain).getBytes(StandardCharsets.UTF_8), 1).isPresent());
+        for (String odd : List.of(
+                "S1,3/4/2025,line-steps,3\n",
+                "S1,13/4/2025,line-steps,3\n",
+                "S1,2025-01-06,single-leg-stance,\"2,5\"\n",
+                "\nstudent,date,measure,score\n",
+                "S1,2025-01-06,line-steps,3\0\n")) {
+            assertTrue(bulk((head + plain + odd).getBytes(StandardCharsets.UTF_8), 1).isEmpty(), odd);
+        }
+        byte[] western = (head + plain + "S\u00e9,2025-01-06,line-steps,3\n").getBytes(StandardCharsets.ISO_8859_1);
+        assertTrue(bulk(western, 1).isEmpty());
+    }
+
+    @Test
+    void aRowLongerThanTheBufferKeepsItsPlace() {
+        String head = "student,date,measure,value,note\n";
+        String plain = "S1,2025-01-06,line-steps,3,\n";
+        String longRow = "S1,2025-01-07,line-steps,4,\"" + "\u00e9 word\n".repeat(60_000) + "\"\n";
+        String wrong = "S1,2025-01-08,line-steps,minus,\n";
+        byte[] bytes = (head + plain.repeat(20) + longRow + plain + wrong).getBytes(StandardCharsets.UTF_8);
+        Optional<String> bulk = bulk(bytes, 2);
+        assertTrue(bulk.isPresent());
+        assertEquals(usual(bytes), bulk.get());
+    }
+
+    private byte[] written() {
+        String heading = HEADINGS[random.nextInt(HEADINGS.length)];
+        String[] columns = heading.split(",", -1);
+        String end = one("\n", "\n", "\n", "\r\n", "\r");
+        StringBuilder log = new StringBuilder(random.nextInt(10) == 0 ? "\ufeff" : "");
+        log.append(heading).append(end);
+        int rows = 1 + random.nextInt(150);
+        int clean = random.nextInt(4);
+        measures = new String[] {usualMeasure(), usualMeasure()};
+        students = new String[] {usualStudent(), usualStudent()};
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns.length; column++) {
+                log.append(column == 0 ? "" : ",").append(cell(columns[column].toLowerCase(java.util.Locale.ROOT), clean));
+            }
+            log.append(row == rows - 1 && random.nextInt(4) == 0 ? "" : end);
+        }
+        return log.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String cell(String column, int clean) {
+        String usual = usualCell(column, clean);
+        if (clean == 0 || random.nextInt(60 * clean) != 0) {
+            return usual;
+        }
+        return one(
+                "",
+                " " + usual,
+                usual + " ",
+                usual.contains("\"") ? usual : "\"" + usual + "\"",
+                usual.toUpperCase(java.util.Locale.ROOT),
+                "'" + usual,
+                "?",
+                "zzz",
+                "0",
+                "-1",
+                "\"" + usual.replace("\"", "") + "\"\"\"",
+                usual + "\u00a0",
+                "total",
+                "x".repeat(300));
+    }
+
+    private String usualCell(String column, int clean) {
+        return switch (column) {
+            case "student", "student code" -> one(students);
+            case "source" -> one("A", "A", "B", "");
+            case "date" -> one("2025-01-06", "2025-01-13", "2025-02-03", "2025-04-01", "2025-01-06");
+            case "measure" -> one(measures);
+            case "value" -> clean == 3
+                    ? one("3", "12", "0.5")
+                    : one("3", "4", "5.5", "0.82", "12", "7.0", ">30", "unable", "refused", "4/5", "8 s", "0.8", "900000");
+            case "unit" -> clean == 3 ? "" : one("", "", "", "s", "steps", "m/s", "min");
+            case "of" -> one("", "", "", "", "8");
+            case "help" -> one("independent", "supervision", "contact guard", "minimal", "CGA", "", " ");
+            case "prompt" -> one("", "none", "verbal", "verbal ");
+            case "side" -> one("left", "right", "L", "", "left");
+            case "place" -> one("school", "home", "", "gym");
+            case "use" -> one("", "probe", "practice");
+            case "protocol" -> one("", "", "surface=floor", "shoes=on;surface=floor");
+            case "session" -> one("", "", "am", "pm");
+            case "trial", "try" -> one("1", "2", "3", "4", "", "10");
+            case "note", "comments" -> clean == 3 ? one("", "fine", "\"a, b\"") : one(NOTES);
+            default -> one("", "x", "obs01");
+        };
+    }
+
+    private String usualStudent() {
+        return one("S1", "S2", "s1", "007", "7", "S\u00e9");
+    }
+
+    private String usualMeasure() {
+        return one("line-steps", "single-leg-stance", "walk-speed", "success", "Line Steps", "cadence");
+    }
+
+    /** Some bytes changed, taken out or put in; sometimes the end is torn off. */
+    private byte[] damaged(byte[] log) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        int rate = 20 + random.nextInt(2_000);
+        int length = random.nextInt(5) == 0 ? random.nextInt(log.length) : log.length;
+        for (int i = 0; i < length; i++) {
+            if (random.nextInt(rate) != 0) {
+                out.write(log[i]);
+                continue;
+            }
+            switch (random.nextInt(4)) {
+                case 0 -> out.write(one("\"", ",", "\n", "\r", " ", "\t", "9", "/", "'", ".").charAt(0));
+                case 1 -> {
+                    out.write(log[i]);
+                    out.write(one("\"", ",", "\n", "\r", "\"", "\"").charAt(0));
+                }
+                case 2 -> out.write(random.nextInt(40) == 0 ? random.nextInt(256) : '"');
+                default -> {
+                    // Taken out.
+                }
+            }
+        }
+        return out.toByteArray();
+    }
+
+    private String one(String... choices) {
+        return choices[random.nextInt(choices.length)];
+    }
+
+    private static Optional<String> bulk(byte[] bytes, int parts) {
+        BulkLog.How<TrialRuns> how = new BulkLog.How<>(rules(), AS_OF, parts, 64, TrialRuns::new);
+        return BulkLog.read(new Bytes(bytes), how).map(log -> {
+            LogRuns runs =
+                    new LogRuns(log.parts().stream().map(BulkLog.Part::sink).toList());
+            return all(log.count(), log.setAside(), log.ahead(), log.problems(), runs);
+        });
+    }
+
+    private static String usual(byte[] bytes) {
+        try {
+            TrialLog log = TrialLog.open(TextSource.of(new Bytes(bytes)), rules());
+            SeriesNumbers numbers = new SeriesNumbers();
+            SessionTable table = new SessionTable(numbers);
+            Taken taken = new Taken(new TrialFeed(numbers, Settings.usual(""), table));
+            TrialLog.Count count = log.read(taken);
+            return all(count, taken.setAside, taken.ahead, taken.problems, table.index());
+        } catch (InputRefused refused) {
+            return "refused: " + refused.getMessage();
+        }
+    }
+
+    private static LogRules rules() {
+        return new LogRules(
+                Settings.usual(""),
+                Catalogue.standard(),
+                Optional.empty(),
+                LocalDate.MAX,
+                DateOrder.UNPROVEN,
+                DecimalMark.POINT,
+                Optional.empty(),
+                "");
+    }
+
+    private static String all(
+            TrialLog.Count count, long setAside, long ahead, ProblemTally problems, SeriesSessions sessions) {
+        StringBuilder text = new StringBuilder("rows " + count.rows() + " blank " + count.blank() + " set aside " + setAside
+                + " ahead " + ahead + "\n" + String.join("\n", count.notes()) + "\n");
+        for (Severity severity : Severity.values()) {
+            text.append(String.join("\n", problems.sentences(severity))).append('\n');
+        }
+        TreeMap<String, String> series = new TreeMap<>();
+        for (int one = 0; one < sessions.seriesCount(); one++) {
+            var key = sessions.numbers().key(one);
+            series.put(
+                    String.join(
+                            "|",
+                            List.of(
+                                    key.source(),
+                                    key.student().text(),
+                                    key.measure().text(),
+                                    key.side().word(),
+                                    key.protocol().text(),
+                                    key.place().word(),
+                                    key.use().word())),
+                    tries(sessions.joined(List.of(one))));
+        }
+        return text.append(series).toString();
+    }
+
+    private static String tries(List<TrialGroup> groups) {
+        List<String> tries = new ArrayList<>();
+        for (TrialGroup group : groups) {
+            for (int row = 0; row < group.size(); row++) {
+                tries.add(group.date() + " " + group.label() + " " + group.number(row) + " " + group.kind(row) + " "
+                        + group.value(row) + " " + group.given(row) + " " + group.help(row) + " " + group.prompt(row));
+            }
+        }
+        return String.join("\n", tries);
+    }
+
+    /** What a bare log's tries come to by the usual reader. */
+    private static final class Taken implements TrialLog.Taker {
+        private final TrialFeed feed;
+        private final ProblemTally problems = new ProblemTally();
+        private long setAside;
+        private long ahead;
+
+        Taken(TrialFeed feed) {
+            this.feed = feed;
+        }
+
+        @Override
+        public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
+            if (trial.date().isAfter(AS_OF)) {
+                ahead++;
+                return;
+            }
+            notes.forEach(problems::add);
+            feed.push(trial, row.line());
+        }
+
+        @Override
+        public void setAside(LogRow row, List<RowProblem> reasons) {
+            reasons.forEach(problems::add);
+            setAside++;
+        }
+    }
+
+    /** Bytes in memory. */
+    private record Bytes(byte[] bytes) implements ByteSource {
+        @Override
+        public String name() {
+            return "log.csv";
+        }
+
+        @Override
+        public long size() {
+            return bytes.length;
+        }
+
+        @Override
+        public InputStream open() {
+            return new ByteArrayInputStream(bytes);
+        }
+    }
+}
