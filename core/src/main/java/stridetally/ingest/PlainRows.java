@@ -1,13 +1,21 @@
 package stridetally.ingest;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import stridetally.measures.Measure;
 import stridetally.model.Level;
+import stridetally.model.MeasureId;
+import stridetally.model.Protocol;
+import stridetally.model.SeriesKey;
+import stridetally.model.Side;
+import stridetally.model.StudentCode;
 import stridetally.model.Trial;
+import stridetally.model.TrialPlace;
+import stridetally.model.Use;
 import stridetally.model.WordScale;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.ProblemTally;
@@ -21,10 +29,10 @@ import stridetally.units.UnitNames;
 /**
  * Takes the records of a log that are provably plain, without an object a record.
  *
- * <p>What a row says is a product of its cells, and most of them repeat. The cells that name the series (student, measure,
- * side, protocol, use, place, source) and the unit are understood once, by {@link TrialChecker} on the first row that has
- * them; after that equal bytes are the same series, and bring the same notes ({@code PLACE_BLANK} and its like), which are
- * only counted. So no rule on these cells is written twice. Only what differs from row to row is judged here: an ISO
+ * <p>What a row says is a product of its cells, and most of them repeat. The cells that say what was tried (measure, unit,
+ * side, protocol, use, place, source) are understood once, by {@link TrialChecker} on the first row that has them; after
+ * that equal bytes mean the same, and bring the same notes ({@code PLACE_BLANK} and its like), which are only counted. So
+ * no rule on these cells is written twice. Only what differs from row to row is judged here: an ISO
  * date, a number in the measure's own unit within its plausible range, a trial number, a word of help already known.
  * Anything else is refused, and {@link OddRows} takes it.
  */
@@ -60,11 +68,26 @@ final class PlainRows {
     private static final int KEY_ROOM = KEY.length * (LONGEST_CELL + 1);
     private static final int UNREADABLE = Integer.MIN_VALUE;
 
+    private static final Task NO_TASK = new Task(
+            new SeriesKey(
+                    "",
+                    new StudentCode("-"),
+                    new MeasureId("none"),
+                    Side.NONE,
+                    Protocol.NONE,
+                    TrialPlace.SCHOOL,
+                    Use.PROBE),
+            0,
+            0,
+            false,
+            0);
+
     private final BulkForm form;
     private final SeriesNumbers numbers;
     private final TrialSink sink;
     private final int lastDay;
     private final int[] keyColumns;
+    private final int student;
     private final int date;
     private final int value;
     private final int number;
@@ -82,14 +105,29 @@ final class PlainRows {
     private byte[] keyBytes = new byte[KEY_ROOM];
     private byte[] lastKey = new byte[KEY_ROOM];
     private int lastKeyLength;
-    private int lastKnown = NEVER_PLAIN;
+    private int foundPair = NEVER_PLAIN;
+    private Task foundTask = NO_TASK;
 
-    private int known;
+    /** The cells that say what was tried, without the student. */
+    private final ByteMemo tasks = new ByteMemo();
+
+    private final List<Task> known = new ArrayList<>();
+    private int pairs;
+
+    /** By pair of student and task. */
     private int[] series = new int[16];
-    private int[] notes = new int[16];
-    private boolean[] whole = new boolean[16];
-    private long[] low = new long[16];
-    private long[] high = new long[16];
+
+    private Task[] taskOf = new Task[16];
+
+    /**
+     * What the cells besides the student say.
+     *
+     * @param like a key of any student with these cells
+     * @param low billionths; a value below it has something to be said of it
+     * @param high the same above
+     * @param brings the notes that every row with these cells has, as bits
+     */
+    private record Task(SeriesKey like, long low, long high, boolean whole, int brings) {}
 
     private final int[] told = new int[2 * HELP_BLANK];
     private final long[] counted = new long[2 * HELP_BLANK];
@@ -106,6 +144,7 @@ final class PlainRows {
                 .mapToInt(this::column)
                 .filter(column -> column >= 0)
                 .toArray();
+        this.student = column(TrialColumn.STUDENT);
         this.date = column(TrialColumn.DATE);
         this.value = column(TrialColumn.VALUE);
         this.number = column(TrialColumn.TRIAL);
@@ -128,8 +167,11 @@ final class PlainRows {
         int day = days.day(bytes, records.start(date), records.end(date));
         long amount = amount(bytes, records.start(value), records.end(value));
         int trial = number < 0 ? 0 : number(bytes, records.start(number), records.end(number));
-        int one = day == PlainDays.ODD || amount < 0 || trial < 0 ? NEVER_PLAIN : key(records);
-        if (one < 0 || amount < low[one] || amount > high[one] || (whole[one] && amount % Amount.ONE != 0)) {
+        if (day == PlainDays.ODD || amount < 0 || trial < 0 || !findPair(records)) {
+            return false;
+        }
+        Task task = foundTask;
+        if (amount < task.low || amount > task.high || (task.whole && amount % Amount.ONE != 0)) {
             return false;
         }
         int helpRank = rank(helpWords, records, help, form.rules().settings().help());
@@ -143,7 +185,7 @@ final class PlainRows {
             rows++;
             return true;
         }
-        int brings = notes[one] | (helpRank == Level.BLANK ? HELP_BLANK : 0);
+        int brings = task.brings | (helpRank == Level.BLANK ? HELP_BLANK : 0);
         if (brings != 0) {
             if (told[brings] < TOLD) {
                 told[brings]++;
@@ -152,14 +194,16 @@ final class PlainRows {
             counted[brings]++;
         }
         rows++;
+        int one = foundPair >= 0 ? foundPair : newPair(records);
         sink.trial(series[one], day, labelNumber, trial, ReadingKind.EXACT, amount, 1, helpRank, promptRank, 0);
         return true;
     }
 
-    /** A checked trial and the notes on it: rows with the same cells for its series are known from now on. */
+    /** A checked trial and the notes on it: rows with the same cells for its task are known from now on. */
     void learn(ByteRecords records, Trial trial, List<RowProblem> problems) {
         int length = keyLength(records);
-        if (length < 0 || keys.find(keyBytes, 0, length) != ByteMemo.UNKNOWN) {
+        int from = taskStart();
+        if (length < 0 || tasks.find(keyBytes, from, length) != ByteMemo.UNKNOWN) {
             return;
         }
         int brings = 0;
@@ -174,30 +218,23 @@ final class PlainRows {
         Expecting expecting = measure.kind().expecting();
         boolean plain = (expecting == Expecting.AMOUNT || expecting == Expecting.WHOLE_NUMBER)
                 && isOwnUnit(records, measure.unit());
-        keys.put(keyBytes, 0, length, plain ? known : NEVER_PLAIN);
+        tasks.put(keyBytes, from, length, plain ? known.size() : NEVER_PLAIN);
         if (plain) {
-            remember(numbers.number(trial.key()), brings, measure);
+            known.add(new Task(
+                    trial.key(), low(measure), high(measure), expecting == Expecting.WHOLE_NUMBER, brings));
         }
     }
 
-    private void remember(int seriesNumber, int brings, Measure measure) {
-        if (known == series.length) {
-            series = Arrays.copyOf(series, known * 2);
-            notes = Arrays.copyOf(notes, known * 2);
-            whole = Arrays.copyOf(whole, known * 2);
-            low = Arrays.copyOf(low, known * 2);
-            high = Arrays.copyOf(high, known * 2);
-        }
-        series[known] = seriesNumber;
-        notes[known] = brings;
-        whole[known] = measure.kind().expecting() == Expecting.WHOLE_NUMBER;
-        low[known] = Math.max(
+    private static long low(Measure measure) {
+        return Math.max(
                 measure.possible().low().map(Amount::billionths).orElse(0L),
                 measure.plausible().low().map(Amount::billionths).orElse(0L));
-        high[known] = Math.min(
+    }
+
+    private static long high(Measure measure) {
+        return Math.min(
                 measure.possible().high().map(Amount::billionths).orElse(Long.MAX_VALUE),
                 measure.plausible().high().map(Amount::billionths).orElse(Long.MAX_VALUE));
-        known++;
     }
 
     private boolean isOwnUnit(ByteRecords records, Unit own) {
@@ -209,25 +246,67 @@ final class PlainRows {
         return written.isEmpty() || UnitNames.find(written, own).filter(one -> one == own).isPresent();
     }
 
-    /** What the series of a record is known by, or below 0. */
-    private int key(ByteRecords records) {
+    /** Finds the task of a record, and its pair with the student when it was seen before; false when it is not plain. */
+    private boolean findPair(ByteRecords records) {
         int length = keyLength(records);
         if (length < 0) {
-            return NEVER_PLAIN;
+            return false;
         }
         if (length == lastKeyLength && Arrays.equals(keyBytes, 0, length, lastKey, 0, length)) {
-            return lastKnown;
+            return true;
         }
-        int found = keys.find(keyBytes, 0, length);
-        if (found < 0) {
-            return NEVER_PLAIN;
+        foundPair = keys.find(keyBytes, 0, length);
+        if (foundPair < 0) {
+            int task = tasks.find(keyBytes, taskStart(), length);
+            // The blank student and one with outer blanks or a guard are not for here.
+            if (task < 0 || !isPlainCode(records)) {
+                lastKeyLength = 0;
+                return false;
+            }
+            lastKeyLength = 0;
+            foundTask = known.get(task);
+            return true;
         }
+        foundTask = taskOf[foundPair];
         byte[] spare = lastKey;
         lastKey = keyBytes;
         keyBytes = spare;
         lastKeyLength = length;
-        lastKnown = found;
-        return found;
+        return true;
+    }
+
+    /** A code of letters, digits and signs of ASCII that nothing is taken off. */
+    private boolean isPlainCode(ByteRecords records) {
+        int start = records.start(student);
+        int end = records.end(student);
+        byte[] bytes = records.bytes();
+        boolean plain = start < end && bytes[start] != '\'';
+        for (int place = start; place < end; place++) {
+            plain &= bytes[place] > ' ' && bytes[place] < 0x7f;
+        }
+        return plain;
+    }
+
+    /** Numbers the series of a student and a task, now that a try of it goes on. */
+    private int newPair(ByteRecords records) {
+        int start = records.start(student);
+        SeriesKey like = foundTask.like;
+        StudentCode code = new StudentCode(
+                new String(records.bytes(), start, records.end(student) - start, StandardCharsets.US_ASCII));
+        if (pairs == series.length) {
+            series = Arrays.copyOf(series, pairs * 2);
+            taskOf = Arrays.copyOf(taskOf, pairs * 2);
+        }
+        series[pairs] = numbers.number(new SeriesKey(
+                like.source(), code, like.measure(), like.side(), like.protocol(), like.place(), like.use()));
+        taskOf[pairs] = foundTask;
+        keys.put(keyBytes, 0, keyLength(records), pairs);
+        return pairs++;
+    }
+
+    /** Where the cells of the task begin among {@link #keyBytes}: behind the student, which is laid there first. */
+    private int taskStart() {
+        return (keyBytes[0] & 0xff) + 1;
     }
 
     /** Lays the cells of the series into {@link #keyBytes}, each behind its length. */

@@ -66,19 +66,24 @@ public record SessionTableRows(String source, WordScale help) {
 
     /** A session of a series without a goal: no target, so neither met nor streak. */
     public List<Cell> row(SeriesKey key, Measure measure, Session session) {
-        List<Cell> cells = new ArrayList<>(List.of(
+        List<Cell> cells = new ArrayList<>(ofSeries(key));
+        List<String> reasons = reasons(session);
+        reasons.add(NO_GOAL);
+        List<Cell> row = complete(cells, measure, session, reasons);
+        row.set(HEADINGS.indexOf("streak"), Cell.blank());
+        return row;
+    }
+
+    /** The first cells of every session of a series without a goal. */
+    List<Cell> ofSeries(SeriesKey key) {
+        return List.of(
                 Cell.text(key.source().isBlank() ? source : key.source()),
                 Cell.text(key.student().text()),
                 Cell.blank(),
                 Cell.text(key.measure().text()),
                 Cell.code(key.side().word()),
                 Cell.text(key.protocol().text()),
-                Cell.code(key.place().word())));
-        List<String> reasons = reasons(session);
-        reasons.add(NO_GOAL);
-        List<Cell> row = complete(cells, measure, session, reasons);
-        row.set(HEADINGS.indexOf("streak"), Cell.blank());
-        return row;
+                Cell.code(key.place().word()));
     }
 
     private List<Cell> complete(List<Cell> cells, Measure measure, Session session, List<String> reasons) {

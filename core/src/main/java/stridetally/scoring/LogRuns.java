@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import stridetally.ingest.SeriesNumbers;
+import stridetally.model.Use;
 
 /**
  * The sessions of a long log, read in parts and joined here: each part keeps its tries, only the numbers of its series and
@@ -44,6 +45,16 @@ public final class LogRuns implements SeriesSessions {
         for (int label = 0; label < labels[part].length; label++) {
             labels[part][label] = numbers.label(own.labelText(label));
         }
+    }
+
+    /** Whether any try is of this use. */
+    public boolean has(Use use) {
+        for (int series = 0; series < numbers.size(); series++) {
+            if (numbers.key(series).use() == use) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import stridetally.ingest.ReadingKind;
 
 /**
- * Goes through the sessions of one series of {@link LogRuns} in the order of their days and labels, with the tries of each
- * in file order, in arrays that are used again. Hot loop: no objects a session. Not for several threads.
+ * Goes through the sessions of one series of {@link LogRuns} in the order of their days and labels, with the tries of each,
+ * in arrays that are used again. Hot loop: no objects a session. Not for several threads.
  */
 public final class SeriesWalk {
     private final LogRuns log;
@@ -21,6 +21,7 @@ public final class SeriesWalk {
     private boolean labelled;
 
     private int tries;
+    private boolean alike;
     private byte[] kind = new byte[16];
     private long[] value = new long[16];
     private int[] given = new int[16];
@@ -62,6 +63,7 @@ public final class SeriesWalk {
             cursor.go(address[run]);
             read();
         } while (next < runs && day[order[next]] == day[first] && label[order[next]] == label[first]);
+        inOrder();
         return true;
     }
 
@@ -90,20 +92,46 @@ public final class SeriesWalk {
         return help[row];
     }
 
-    /**
-     * Whether the session is as nearly all are: every row a plain number, the rows in the order of their trial numbers, all
-     * numbered or none.
-     */
+    /** Whether the session is as nearly all are: every row a plain number, and the rows in their order, see {@link TrialGroup}. */
     public boolean isPlain() {
         int exact = ReadingKind.EXACT.code();
-        boolean numbered = number[0] != 0;
         for (int row = 0; row < tries; row++) {
-            boolean inOrder = numbered ? number[row] != 0 && (row == 0 || number[row] >= number[row - 1]) : number[row] == 0;
-            if (kind[row] != exact || !inOrder) {
+            if (kind[row] != exact) {
                 return false;
             }
         }
-        return true;
+        return alike;
+    }
+
+    /** By trial number, when all rows have one; without any they stand in the order of the file already. */
+    private void inOrder() {
+        boolean ascending = true;
+        alike = true;
+        for (int row = 1; row < tries; row++) {
+            alike &= (number[row] == 0) == (number[0] == 0);
+            ascending &= number[row] >= number[row - 1];
+        }
+        if (!alike || ascending) {
+            return;
+        }
+        for (int row = 1; row < tries; row++) {
+            for (int at = row; at > 0 && number[at] < number[at - 1]; at--) {
+                turnAround(at);
+            }
+        }
+    }
+
+    private void turnAround(int at) {
+        swap(number, at, at - 1);
+        swap(given, at, at - 1);
+        swap(help, at, at - 1);
+        swap(prompt, at, at - 1);
+        long kept = value[at];
+        value[at] = value[at - 1];
+        value[at - 1] = kept;
+        byte keptKind = kind[at];
+        kind[at] = kind[at - 1];
+        kind[at - 1] = keptKind;
     }
 
     /** The session as an object. */

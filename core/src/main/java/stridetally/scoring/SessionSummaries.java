@@ -111,12 +111,7 @@ final class SessionSummaries {
         if (exact.length < 2 || byTries) {
             return Optional.empty();
         }
-        // Two passes about the mean: the one-pass formula loses all digits for close values.
-        double mean = Arrays.stream(exact).sum() / exact.length;
-        double squares = Arrays.stream(exact)
-                .map(value -> (value - mean) * (value - mean))
-                .sum();
-        return Optional.of(Math.sqrt(squares / (exact.length - 1)));
+        return Optional.of(SessionSpread.of(exact, exact.length));
     }
 
     private double[] exact() {

@@ -2,6 +2,7 @@ package stridetally.trend;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import stridetally.scoring.Session;
 
 /**
  * How many of a session's recorded probes needed no more help and prompt than the goal permits. It exists for every
@@ -17,6 +18,17 @@ public record HelpShare(LocalDate date, int permitted, int known, int recorded) 
         if (recorded < 1 || permitted < 0 || permitted > known || known > recorded) {
             throw new IllegalArgumentException("permitted " + permitted + " of " + known + " of " + recorded);
         }
+    }
+
+    /** The share of a session; none when no try was made. */
+    static Optional<HelpShare> of(Session session) {
+        return session.recorded() == 0
+                ? Optional.empty()
+                : Optional.of(new HelpShare(
+                        session.date(),
+                        session.permittedTries(),
+                        session.recorded() - session.doubtfulTries(),
+                        session.recorded()));
     }
 
     /** Share of the tries of which it is known; empty when it is known of none. */

@@ -34,14 +34,8 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
                 .toList();
         List<Point> points =
                 within.stream().flatMap(session -> Point.of(session).stream()).toList();
-        List<HelpShare> help = within.stream()
-                .filter(session -> session.recorded() > 0)
-                .map(session -> new HelpShare(
-                        session.date(),
-                        session.permittedTries(),
-                        session.recorded() - session.doubtfulTries(),
-                        session.recorded()))
-                .toList();
+        List<HelpShare> help =
+                within.stream().flatMap(session -> HelpShare.of(session).stream()).toList();
         Optional<LocalDate> firstPoint = points.stream().map(Point::date).findFirst();
         Optional<LocalDate> firstSession = within.stream().map(Session::date).findFirst();
         return new Series(window.baselineDate().or(() -> firstPoint).or(() -> firstSession), points, help);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import stridetally.cli.options.NarrowOptions;
+import stridetally.ingest.SeriesNumbers;
 import stridetally.measures.Catalogue;
 import stridetally.model.SeriesKey;
 import stridetally.model.Use;
@@ -30,7 +31,18 @@ public final class BareSeries {
 
     /** Every series that is not narrowed out; probes and practice of one key count together. */
     public static void forEach(LogRead log, NarrowOptions narrow, Consumer<SeriesScore> taker) {
-        SeriesSessions index = log.sessions();
+        scored(log.sessions(), chosen(log.sessions(), narrow), log.catalogue(), narrow, taker);
+    }
+
+    /** The numbers of the series that are not narrowed out, in the order of their keys; for logs read with one use only. */
+    public static List<Integer> inOrder(LogRead log, NarrowOptions narrow) {
+        List<Integer> chosen = chosen(log.sessions(), narrow);
+        SeriesNumbers numbers = log.sessions().numbers();
+        chosen.sort((one, other) -> byKey(numbers.key(one), numbers.key(other)));
+        return chosen;
+    }
+
+    private static List<Integer> chosen(SeriesSessions index, NarrowOptions narrow) {
         List<Integer> chosen = new ArrayList<>();
         for (int series = 0; series < index.seriesCount(); series++) {
             SeriesKey key = index.numbers().key(series);
@@ -40,7 +52,7 @@ public final class BareSeries {
                 chosen.add(series);
             }
         }
-        scored(index, chosen, log.catalogue(), narrow, taker);
+        return chosen;
     }
 
     /** Some series of an index. */

@@ -55,17 +55,25 @@ public record LogRead(
     /** Reads a log to its end; rows stream. A long one goes through {@link BulkLog} where it can. */
     public static LogRead of(ByteSource source, How how, WhichReader which, Set<Use> uses) {
         boolean fast = which == WhichReader.FAST || (which == WhichReader.BY_SIZE && source.size() >= LONG_LOG);
-        // Probes and practice as one session need the place of each row in the file, which only the usual reader keeps.
-        return fast && uses.size() == 1 ? inBulk(source, how).orElseGet(() -> of(source, how)) : of(source, how);
+        return fast ? inBulk(source, how, uses).orElseGet(() -> of(source, how)) : of(source, how);
     }
 
-    private static Optional<LogRead> inBulk(ByteSource source, How how) {
+    private static Optional<LogRead> inBulk(ByteSource source, How how, Set<Use> uses) {
         Settings settings = Settings.usual("");
         BulkLog.How<TrialRuns> bulk = new BulkLog.How<>(
                 rules(settings, how), how.asOf(), Runtime.getRuntime().availableProcessors(), TrialRuns::new);
-        return BulkLog.read(source, bulk)
-                .map(log -> new LogRead(
-                        new LogRuns(log.parts().stream().map(BulkLog.Part::sink).toList()),
+        Optional<BulkLog<TrialRuns>> read = BulkLog.read(source, bulk);
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        LogRuns runs =
+                new LogRuns(read.get().parts().stream().map(BulkLog.Part::sink).toList());
+        // Probes and practice as one session need the place of each row in the file, which only the usual reader keeps.
+        if (uses.size() > 1 && runs.has(Use.PRACTICE)) {
+            return Optional.empty();
+        }
+        return read.map(log -> new LogRead(
+                        runs,
                         settings,
                         Catalogue.standard(),
                         log.count().rows(),

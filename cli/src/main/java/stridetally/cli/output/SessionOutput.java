@@ -15,6 +15,7 @@ import stridetally.measures.Measure;
 import stridetally.model.StudentCode;
 import stridetally.report.SessionTableRows;
 import stridetally.scoring.GoalScore;
+import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesScore;
 import stridetally.scoring.Session;
 import stridetally.scoring.SideScore;
@@ -57,6 +58,9 @@ public final class SessionOutput {
 
     /** Sessions of every series of a bare log. */
     public static Content log(LogRead log, NarrowOptions narrow, Format format) {
+        if (format == Format.CSV && log.sessions() instanceof LogRuns runs) {
+            return out -> BulkOutput.sessions(log, runs, narrow, out);
+        }
         return Content.text(out -> write(log, narrow, format, out));
     }
 

@@ -12,6 +12,7 @@ import stridetally.forecast.GoalReview;
 import stridetally.model.StudentCode;
 import stridetally.report.MeasurementError;
 import stridetally.report.TrendRows;
+import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesScore;
 import stridetally.table.TableWriter;
 import stridetally.trend.Series;
@@ -57,6 +58,9 @@ public final class TrendOutput {
 
     /** A row a series of a bare log. */
     public static Content log(LogRead log, NarrowOptions narrow, SeriesWindow window, Format format) {
+        if (format == Format.CSV && log.sessions() instanceof LogRuns runs) {
+            return out -> BulkOutput.trends(log, runs, narrow, window, out);
+        }
         return Content.text(out -> {
             TrendRows rows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
             TableWriter table = Tables.open(format, out, TrendRows.HEADINGS);

@@ -1,0 +1,155 @@
+package stridetally.scoring;
+
+import java.util.Arrays;
+import java.util.Optional;
+import stridetally.measures.Measure;
+import stridetally.measures.MeasureKind;
+import stridetally.model.Direction;
+import stridetally.model.Level;
+import stridetally.units.Amount;
+
+/**
+ * The sums of a session in which every row is a plain number and every try counts, without objects: what
+ * {@link SessionScorer} finds for nearly all sessions of a long log. Used again for one session after another.
+ */
+public final class PlainSession {
+    /** Sums up to this are exact as doubles, so one division rounds once. */
+    private static final long WHOLE_DOUBLES = 1L << 53;
+
+    private int size;
+    private long sum;
+    private long best;
+    private long last;
+    private long medianSum;
+    private int medianCount;
+    private int helpWritten;
+    private int independent;
+    private int mostHelp;
+    private double[] exact = new double[16];
+    private long[] sorted = new long[16];
+
+    /** Whether sessions counted so can be summed up here. */
+    public static boolean serves(Counting counting) {
+        Measure measure = counting.measure();
+        return counting.bar().isEmpty()
+                && counting.helpUpTo().isEmpty()
+                && counting.promptUpTo().isEmpty()
+                && counting.target().isEmpty()
+                && measure.kind() != MeasureKind.TRIES
+                && measure.better().isPresent();
+    }
+
+    /** Takes the session that a walk has come to; false, with nothing changed that could be asked for, when it is not plain. */
+    public boolean take(SeriesWalk walk, Counting counting) {
+        if (!walk.isPlain()) {
+            return false;
+        }
+        start(walk.size());
+        int first = Math.min(size, counting.firstTries());
+        boolean higher = counting.measure().better().equals(Optional.of(Direction.HIGHER));
+        for (int row = 0; row < size; row++) {
+            long value = walk.value(row);
+            if (value > WHOLE_DOUBLES - sum) {
+                return false;
+            }
+            sum += value;
+            sorted[row] = value;
+            exact[row] = Amount.toDouble(value);
+            if (row < first) {
+                best = row == 0 ? value : higher ? Math.max(best, value) : Math.min(best, value);
+            }
+            int help = walk.help(row);
+            helpWritten += help == Level.BLANK ? 0 : 1;
+            independent += help == 0 ? 1 : 0;
+            mostHelp = Math.max(mostHelp, help);
+        }
+        last = sorted[size - 1];
+        Arrays.sort(sorted, 0, size);
+        int low = (size - 1) / 2;
+        int high = size / 2;
+        medianCount = low == high ? 1 : 2;
+        medianSum = low == high ? sorted[low] : sorted[low] + sorted[high];
+        return true;
+    }
+
+    private void start(int rows) {
+        size = rows;
+        sum = 0;
+        helpWritten = 0;
+        independent = 0;
+        mostHelp = Level.BLANK;
+        if (size > exact.length) {
+            exact = new double[size * 2];
+            sorted = new long[size * 2];
+        }
+    }
+
+    /** Tries. */
+    public int size() {
+        return size;
+    }
+
+    /** Billionths of all tries. */
+    public long sum() {
+        return sum;
+    }
+
+    /** Billionths of the best of the first tries. */
+    public long best() {
+        return best;
+    }
+
+    /** Billionths of the last try. */
+    public long last() {
+        return last;
+    }
+
+    /** Billionths of the one or two middle tries. */
+    public long medianSum() {
+        return medianSum;
+    }
+
+    /** How many middle tries there are: 1 or 2. */
+    public int medianCount() {
+        return medianCount;
+    }
+
+    /** Billionths of the value of the session, to be divided by {@link #valueCount}. */
+    public long valueSum(Counting counting) {
+        return switch (counting.summary()) {
+            case BEST -> best;
+            case MEAN, TOTAL -> sum;
+            case MEDIAN -> medianSum;
+            case LAST -> last;
+        };
+    }
+
+    /** What {@link #valueSum} is divided by. */
+    public int valueCount(Counting counting) {
+        return switch (counting.summary()) {
+            case MEAN -> size;
+            case MEDIAN -> medianCount;
+            case BEST, LAST, TOTAL -> 1;
+        };
+    }
+
+    /** Sample standard deviation; for at least 2 tries. */
+    public double spread() {
+        return SessionSpread.of(exact, size);
+    }
+
+    /** Tries whose help was written. */
+    public int helpWritten() {
+        return helpWritten;
+    }
+
+    /** Tries with the least help. */
+    public int independent() {
+        return independent;
+    }
+
+    /** Rank of the most help; {@link Level#BLANK} when none was written. */
+    public int mostHelp() {
+        return mostHelp;
+    }
+}
