@@ -29,12 +29,7 @@ import stridetally.table.TableReader;
  * @param parts the series numbers and the sink of each part, in file order
  */
 public record BulkLog<S extends TrialSink>(
-        TrialForm form,
-        List<Part<S>> parts,
-        TrialLog.Count count,
-        long setAside,
-        long ahead,
-        ProblemTally problems) {
+        TrialForm form, List<Part<S>> parts, TrialLog.Count count, long setAside, long ahead, ProblemTally problems) {
     /** A part smaller than this is not worth a thread. Ours. */
     private static final long SMALLEST_PART = 1 << 22;
 

@@ -19,25 +19,17 @@ final class BulkPart {
     private final BulkForm form;
     private final long start;
     private final long stop;
-    private final SeriesNumbers numbers;
-    private final TrialSink sink;
     private final OddRows odd;
     private final PlainRows plain;
     private long end;
     private long lines;
     private boolean proven = true;
 
-    /**
-     * From a record's first byte on, through every record that begins before {@code stop}.
-     *
-     * @param firstLine the line of that record, 1 where it is not known yet
-     */
+    /** From a record's first byte on, through every record that begins before {@code stop}. */
     BulkPart(BulkForm form, long start, long stop, SeriesNumbers numbers, TrialSink sink) {
         this.form = form;
         this.start = start;
         this.stop = stop;
-        this.numbers = numbers;
-        this.sink = sink;
         this.odd = new OddRows(form, numbers, sink);
         this.plain = new PlainRows(form, numbers, sink);
         this.end = start;
@@ -91,16 +83,6 @@ final class BulkPart {
         return plain;
     }
 
-    /** What numbers its series and labels. */
-    SeriesNumbers numbers() {
-        return numbers;
-    }
-
-    /** Where its tries went. */
-    TrialSink sink() {
-        return sink;
-    }
-
     private void take(ByteRecords.Found found, ByteRecords records) throws IOException {
         if (found == ByteRecords.Found.NO_TEXT) {
             proven = false;
@@ -131,8 +113,7 @@ final class BulkPart {
                         .newDecoder()
                         .onMalformedInput(CodingErrorAction.REPORT)
                         .onUnmappableCharacter(CodingErrorAction.REPORT))) {
-            TableReader table =
-                    TableReader.within(reader, form.name(), form.dialect(), line, ByteRecords.BUFFER);
+            TableReader table = TableReader.within(reader, form.name(), form.dialect(), line, ByteRecords.BUFFER);
             long characters = table.one(odd);
             records.goOn(bytes(records.position(), characters), table.nextLine() - line);
             proven = odd.proven();

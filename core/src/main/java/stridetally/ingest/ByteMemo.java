@@ -10,9 +10,6 @@ final class ByteMemo {
     /** Not seen before. */
     static final int UNKNOWN = Integer.MIN_VALUE;
 
-    /** A longer text is not remembered. */
-    static final int LONGEST = 1 << 12;
-
     private byte[] texts = new byte[1 << 10];
     private int used;
     private int size;

@@ -31,7 +31,8 @@ final class OddRows implements RowSink {
 
     OddRows(BulkForm form, SeriesNumbers numbers, TrialSink sink) {
         this.form = form;
-        this.checker = new TrialChecker(form.rules(), form.layout(), form.name(), form.bytes().shortName());
+        this.checker = new TrialChecker(
+                form.rules(), form.layout(), form.name(), form.bytes().shortName());
         this.feed = new TrialFeed(numbers, form.rules().settings(), sink);
         this.ends = new RowEnds(form.name(), form.form());
     }

@@ -175,7 +175,8 @@ final class PlainRows {
             return false;
         }
         int helpRank = rank(helpWords, records, help, form.rules().settings().help());
-        int promptRank = rank(promptWords, records, prompt, form.rules().settings().prompt());
+        int promptRank =
+                rank(promptWords, records, prompt, form.rules().settings().prompt());
         int labelNumber = label(records);
         if (helpRank == UNREADABLE || promptRank == UNREADABLE || labelNumber < 0) {
             return false;
@@ -220,8 +221,7 @@ final class PlainRows {
                 && isOwnUnit(records, measure.unit());
         tasks.put(keyBytes, from, length, plain ? known.size() : NEVER_PLAIN);
         if (plain) {
-            known.add(new Task(
-                    trial.key(), low(measure), high(measure), expecting == Expecting.WHOLE_NUMBER, brings));
+            known.add(new Task(trial.key(), low(measure), high(measure), expecting == Expecting.WHOLE_NUMBER, brings));
         }
     }
 
@@ -243,7 +243,8 @@ final class PlainRows {
             return true;
         }
         String written = written(records, column);
-        return written.isEmpty() || UnitNames.find(written, own).filter(one -> one == own).isPresent();
+        return written.isEmpty()
+                || UnitNames.find(written, own).filter(one -> one == own).isPresent();
     }
 
     /** Finds the task of a record, and its pair with the student when it was seen before; false when it is not plain. */
@@ -390,7 +391,8 @@ final class PlainRows {
             return UNREADABLE;
         }
         String word = written(records, column);
-        int rank = word.isEmpty() ? Level.BLANK : scale.find(word).map(Level::rank).orElse(UNREADABLE);
+        int rank =
+                word.isEmpty() ? Level.BLANK : scale.find(word).map(Level::rank).orElse(UNREADABLE);
         if (rank != UNREADABLE) {
             words.put(records.bytes(), records.start(column), records.end(column), rank + 1);
         }

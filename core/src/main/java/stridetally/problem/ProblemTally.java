@@ -34,7 +34,10 @@ public final class ProblemTally {
     public void add(ProblemTally next, UnaryOperator<RowProblem> moved) {
         next.examples.forEach((code, problems) -> {
             List<RowProblem> shown = examples.computeIfAbsent(code, any -> new ArrayList<>());
-            problems.stream().limit(Math.max(0, SHOWN - shown.size())).map(moved).forEach(shown::add);
+            problems.stream()
+                    .limit(Math.max(0, SHOWN - shown.size()))
+                    .map(moved)
+                    .forEach(shown::add);
         });
         next.counts.forEach((code, more) -> counts.merge(code, more, Long::sum));
     }

@@ -65,7 +65,10 @@ public final class BulkSessionRows {
         int size = session.size();
         byte[] count = bytes(Integer.toString(size));
         out.put(day(day)).put(',').put(',').put(count).put(',').put(count).put(',');
-        out.put(number(session.valueSum(counting), session.valueCount(counting))).put(',').put(unit).put(',');
+        out.put(number(session.valueSum(counting), session.valueCount(counting)))
+                .put(',')
+                .put(unit)
+                .put(',');
         out.put(number(session.best(), 1)).put(',');
         out.put(number(session.sum(), size)).put(',');
         out.put(number(session.medianSum(), session.medianCount())).put(',');

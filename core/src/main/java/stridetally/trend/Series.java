@@ -34,8 +34,9 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
                 .toList();
         List<Point> points =
                 within.stream().flatMap(session -> Point.of(session).stream()).toList();
-        List<HelpShare> help =
-                within.stream().flatMap(session -> HelpShare.of(session).stream()).toList();
+        List<HelpShare> help = within.stream()
+                .flatMap(session -> HelpShare.of(session).stream())
+                .toList();
         Optional<LocalDate> firstPoint = points.stream().map(Point::date).findFirst();
         Optional<LocalDate> firstSession = within.stream().map(Session::date).findFirst();
         return new Series(window.baselineDate().or(() -> firstPoint).or(() -> firstSession), points, help);

@@ -45,9 +45,8 @@ public final class SeriesMaker {
                 HelpShare.of(session).ifPresent(help::add);
             }
         }
-        Optional<LocalDate> firstPoint = points.isEmpty()
-                ? Optional.empty()
-                : Optional.of(points.get(0).date());
+        Optional<LocalDate> firstPoint =
+                points.isEmpty() ? Optional.empty() : Optional.of(points.get(0).date());
         Optional<LocalDate> firstSession = first;
         return new Series(window.baselineDate().or(() -> firstPoint).or(() -> firstSession), points, help);
     }

@@ -96,7 +96,10 @@ final class BothReadersTest {
                 "S1,2025-01-06,single-leg-stance,\"2,5\"\n",
                 "\nstudent,date,measure,score\n",
                 "S1,2025-01-06,line-steps,3\0\n")) {
-            assertTrue(bulk((head + plain + odd).getBytes(StandardCharsets.UTF_8), 1).isEmpty(), odd);
+            assertTrue(
+                    bulk((head + plain + odd).getBytes(StandardCharsets.UTF_8), 1)
+                            .isEmpty(),
+                    odd);
         }
         byte[] western = (head + plain + "S\u00e9,2025-01-06,line-steps,3\n").getBytes(StandardCharsets.ISO_8859_1);
         assertTrue(bulk(western, 1).isEmpty());
@@ -126,7 +129,8 @@ final class BothReadersTest {
         students = new String[] {usualStudent(), usualStudent()};
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns.length; column++) {
-                log.append(column == 0 ? "" : ",").append(cell(columns[column].toLowerCase(java.util.Locale.ROOT), clean));
+                log.append(column == 0 ? "" : ",")
+                        .append(cell(columns[column].toLowerCase(java.util.Locale.ROOT), clean));
             }
             log.append(row == rows - 1 && random.nextInt(4) == 0 ? "" : end);
         }
@@ -161,9 +165,12 @@ final class BothReadersTest {
             case "source" -> one("A", "A", "B", "");
             case "date" -> one("2025-01-06", "2025-01-13", "2025-02-03", "2025-04-01", "2025-01-06");
             case "measure" -> one(measures);
-            case "value" -> clean == 3
-                    ? one("3", "12", "0.5")
-                    : one("3", "4", "5.5", "0.82", "12", "7.0", ">30", "unable", "refused", "4/5", "8 s", "0.8", "900000");
+            case "value" ->
+                clean == 3
+                        ? one("3", "12", "0.5")
+                        : one(
+                                "3", "4", "5.5", "0.82", "12", "7.0", ">30", "unable", "refused", "4/5", "8 s", "0.8",
+                                "900000");
             case "unit" -> clean == 3 ? "" : one("", "", "", "s", "steps", "m/s", "min");
             case "of" -> one("", "", "", "", "8");
             case "help" -> one("independent", "supervision", "contact guard", "minimal", "CGA", "", " ");
@@ -198,7 +205,9 @@ final class BothReadersTest {
                 continue;
             }
             switch (random.nextInt(4)) {
-                case 0 -> out.write(one("\"", ",", "\n", "\r", " ", "\t", "9", "/", "'", ".").charAt(0));
+                case 0 ->
+                    out.write(one("\"", ",", "\n", "\r", " ", "\t", "9", "/", "'", ".")
+                            .charAt(0));
                 case 1 -> {
                     out.write(log[i]);
                     out.write(one("\"", ",", "\n", "\r", "\"", "\"").charAt(0));
@@ -252,8 +261,8 @@ final class BothReadersTest {
 
     private static String all(
             TrialLog.Count count, long setAside, long ahead, ProblemTally problems, SeriesSessions sessions) {
-        StringBuilder text = new StringBuilder("rows " + count.rows() + " blank " + count.blank() + " set aside " + setAside
-                + " ahead " + ahead + "\n" + String.join("\n", count.notes()) + "\n");
+        StringBuilder text = new StringBuilder("rows " + count.rows() + " blank " + count.blank() + " set aside "
+                + setAside + " ahead " + ahead + "\n" + String.join("\n", count.notes()) + "\n");
         for (Severity severity : Severity.values()) {
             text.append(String.join("\n", problems.sentences(severity))).append('\n');
         }

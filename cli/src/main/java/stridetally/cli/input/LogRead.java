@@ -73,15 +73,15 @@ public record LogRead(
             return Optional.empty();
         }
         return read.map(log -> new LogRead(
-                        runs,
-                        settings,
-                        Catalogue.standard(),
-                        log.count().rows(),
-                        log.setAside(),
-                        log.count().blank(),
-                        log.ahead(),
-                        log.problems(),
-                        note("", log.form(), log.count())));
+                runs,
+                settings,
+                Catalogue.standard(),
+                log.count().rows(),
+                log.setAside(),
+                log.count().blank(),
+                log.ahead(),
+                log.problems(),
+                note("", log.form(), log.count())));
     }
 
     private static LogRead of(ByteSource source, How how) {

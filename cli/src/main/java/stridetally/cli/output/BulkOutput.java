@@ -50,8 +50,7 @@ final class BulkOutput {
         };
     }
 
-    private static SeriesInOrder.Maker trends(
-            LogRead log, LogRuns runs, NarrowOptions narrow, SeriesWindow window) {
+    private static SeriesInOrder.Maker trends(LogRead log, LogRuns runs, NarrowOptions narrow, SeriesWindow window) {
         TrendRows rows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
         SeriesMaker points = new SeriesMaker(window);
         SeriesWalk walk = runs.walk();
