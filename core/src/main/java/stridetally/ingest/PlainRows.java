@@ -165,9 +165,10 @@ final class PlainRows {
         }
         byte[] bytes = records.bytes();
         int day = days.day(bytes, records.start(date), records.end(date));
-        long amount = amount(bytes, records.start(value), records.end(value));
+        // Only a row with a day is a try, whose value may prove how the file writes decimals.
+        long amount = day == PlainDays.ODD ? -1 : amount(bytes, records.start(value), records.end(value));
         int trial = number < 0 ? 0 : number(bytes, records.start(number), records.end(number));
-        if (day == PlainDays.ODD || amount < 0 || trial < 0 || !findPair(records)) {
+        if (amount < 0 || trial < 0 || !findPair(records)) {
             return false;
         }
         Task task = foundTask;

@@ -88,7 +88,7 @@ public final class TrialRuns implements TrialSink {
         if (series >= lastRun.length) {
             lastRun = Arrays.copyOf(lastRun, Math.max(series + 1, lastRun.length + lastRun.length / 2));
         }
-        int address = (pages.size() - 1 << PAGE_BITS) + free;
+        int address = ((pages.size() - 1) << PAGE_BITS) + free;
         putInt(lastRun[series]);
         lastRun[series] = address;
         putInt(day << 1 | (label == 0 ? 0 : LABELLED));
@@ -113,7 +113,7 @@ public final class TrialRuns implements TrialSink {
         int several = given == 1 ? 0 : SEVERAL;
         int numbered = number == 0 ? 0 : NUMBERED;
         page[free++] = (byte) (kind.code() | scale << SCALE_SHIFT | numbered | several);
-        page[free++] = (byte) (help + 1 << RANK_BITS | prompt + 1);
+        page[free++] = (byte) (((help + 1) << RANK_BITS) | (prompt + 1));
         put(value / SCALES[scale]);
         if (numbered != 0) {
             put(number);
@@ -242,7 +242,10 @@ public final class TrialRuns implements TrialSink {
 
         private int nextInt() {
             int number =
-                    page[at] & 0xff | (page[at + 1] & 0xff) << 8 | (page[at + 2] & 0xff) << 16 | page[at + 3] << 24;
+                    (page[at] & 0xff)
+                    | ((page[at + 1] & 0xff) << 8)
+                    | ((page[at + 2] & 0xff) << 16)
+                    | (page[at + 3] << 24);
             at += 4;
             return number;
         }

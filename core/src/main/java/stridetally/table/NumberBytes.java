@@ -16,7 +16,7 @@ public final class NumberBytes {
     public byte[] of(double number) {
         double shown = number + 0.0;
         long own = Double.doubleToRawLongBits(shown);
-        int place = (int) (own * 0x9E3779B97F4A7C15L >>> 50);
+        int place = (int) ((own * 0x9E3779B97F4A7C15L) >>> 50);
         byte[] text = texts[place];
         if (text == null || bits[place] != own) {
             text = Cell.number(shown).plain().getBytes(StandardCharsets.US_ASCII);

@@ -106,6 +106,15 @@ final class BothReadersTest {
     }
 
     @Test
+    void aPointInARowOfTotalsProvesNoDecimalPoint() {
+        String rows = "S1,2025-01-06,single-leg-stance,3\n".repeat(20);
+        byte[] bytes = ("student,date,measure,value\n" + rows
+                        + "S1,2025-01-07,single-leg-stance,\"2,5\"\nTotal,,single-leg-stance,62.5\n")
+                .getBytes(StandardCharsets.UTF_8);
+        assertTrue(bulk(bytes, 1).isEmpty());
+    }
+
+    @Test
     void aRowLongerThanTheBufferKeepsItsPlace() {
         String head = "student,date,measure,value,note\n";
         String plain = "S1,2025-01-06,line-steps,3,\n";
