@@ -241,8 +241,7 @@ public final class TrialRuns implements TrialSink {
         }
 
         private int nextInt() {
-            int number =
-                    (page[at] & 0xff)
+            int number = (page[at] & 0xff)
                     | ((page[at + 1] & 0xff) << 8)
                     | ((page[at + 2] & 0xff) << 16)
                     | (page[at + 3] << 24);

@@ -334,7 +334,13 @@ final class BothReadersTest {
     }
 
     /** Bytes in memory. */
-    private record Bytes(byte[] bytes) implements ByteSource {
+    private static final class Bytes implements ByteSource {
+        private final byte[] bytes;
+
+        Bytes(byte[] bytes) {
+            this.bytes = bytes;
+        }
+
         @Override
         public String name() {
             return "log.csv";
