@@ -40,18 +40,17 @@ final class FormAttempt {
 
     private List<ColumnMeaning> meanings() {
         List<ColumnMeaning> read = new ArrayList<>();
-        long numbers = rows.headings().stream().filter(HeadingReader::isNumber).count();
+        int numbers = 0;
         for (String heading : rows.headings()) {
-            read.add(mapping.of(heading)
-                    .or(() -> numbers < 2 && HeadingReader.isNumber(heading) ? Optional.empty() : reader.read(heading))
-                    .orElseGet(() -> new ColumnMeaning(
-                            Optional.empty(), Map.of(), "", heading.isEmpty() ? "no heading" : "not known")));
+            numbers += HeadingReader.isNumber(heading) ? 1 : 0;
+        }
+        for (String heading : rows.headings()) {
+            read.add(meaning(heading, numbers > 1));
         }
         if (named(read, TrialColumn.STUDENT) > 1) {
             namesBesideCodes(read);
         }
-        boolean headings = read.stream().anyMatch(one -> one.column().isPresent());
-        if (headings && read.stream().noneMatch(one -> one.column().equals(Optional.of(TrialColumn.VALUE)))) {
+        if (found(read) > 0 && !names(read, TrialColumn.VALUE)) {
             unitsAsValues(read);
         }
         for (int column = 0; column < read.size(); column++) {
@@ -62,6 +61,36 @@ final class FormAttempt {
             }
         }
         return read;
+    }
+
+    /** A heading that is only a number says the number of a try, where several do. */
+    private ColumnMeaning meaning(String heading, boolean numbered) {
+        Optional<ColumnMeaning> said = mapping.of(heading);
+        if (said.isPresent()) {
+            return said.get();
+        }
+        Optional<ColumnMeaning> found =
+                HeadingReader.isNumber(heading) && !numbered ? Optional.empty() : reader.read(heading);
+        return found.isPresent()
+                ? found.get()
+                : new ColumnMeaning(Optional.empty(), Map.of(), "", heading.isEmpty() ? "no heading" : "not known");
+    }
+
+    private static int found(List<ColumnMeaning> columns) {
+        int found = 0;
+        for (ColumnMeaning one : columns) {
+            found += one.column().isPresent() ? 1 : 0;
+        }
+        return found;
+    }
+
+    private static boolean names(List<ColumnMeaning> columns, TrialColumn column) {
+        for (ColumnMeaning one : columns) {
+            if (one.column().isPresent() && one.column().get() == column) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A column of names beside one of codes is passed over, since names never go into a logbook. */
@@ -78,9 +107,11 @@ final class FormAttempt {
     }
 
     private static long named(List<ColumnMeaning> columns, TrialColumn column) {
-        return columns.stream()
-                .filter(one -> one.ofTheRow() && one.column().equals(Optional.of(column)))
-                .count();
+        long named = 0;
+        for (ColumnMeaning one : columns) {
+            named += one.ofTheRow() && one.column().orElseThrow() == column ? 1 : 0;
+        }
+        return named;
     }
 
     /** {@code Seconds} or {@code Time} over a column, where nothing else is a value. */
@@ -101,12 +132,16 @@ final class FormAttempt {
     }
 
     private boolean isThere(TrialColumn column) {
-        return columns.stream().anyMatch(one -> one.column().equals(Optional.of(column)));
+        return names(columns, column);
     }
 
     /** How many columns a heading of their own names, which a row of data hardly does. */
     int plain() {
-        return (int) columns.stream().filter(ColumnMeaning::ofTheRow).count();
+        int plain = 0;
+        for (ColumnMeaning one : columns) {
+            plain += one.ofTheRow() ? 1 : 0;
+        }
+        return plain;
     }
 
     /** How many cells say anything. */
@@ -119,29 +154,34 @@ final class FormAttempt {
     }
 
     int found() {
-        return (int) columns.stream().filter(one -> one.column().isPresent()).count();
+        return found(columns);
     }
 
     private boolean sideBySide() {
-        return columns.stream().anyMatch(ColumnMeaning::ofTries);
+        for (ColumnMeaning one : columns) {
+            if (one.ofTries()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What the headings, the titles and the mapping leave unsaid. */
     Set<TrialColumn> missing() {
         Set<TrialColumn> missing = EnumSet.copyOf(REQUIRED);
-        columns.stream()
-                .filter(one -> one.ofTries() || one.ofTheRow())
-                .forEach(one -> missing.remove(one.column().orElseThrow()));
-        missing.removeAll(titles.keySet());
-        mapping.rules().constants().forEach((column, value) -> {
-            if (!value.equals("{sheet}")) {
-                missing.remove(column);
+        boolean everyTrySays = sideBySide();
+        for (ColumnMeaning one : columns) {
+            if (one.ofTries() || one.ofTheRow()) {
+                missing.remove(one.column().orElseThrow());
             }
-        });
-        boolean everyTrySays = sideBySide()
-                && columns.stream()
-                        .filter(ColumnMeaning::ofTries)
-                        .allMatch(one -> one.sets().containsKey(TrialColumn.MEASURE));
+            everyTrySays &= !one.ofTries() || one.sets().containsKey(TrialColumn.MEASURE);
+        }
+        missing.removeAll(titles.keySet());
+        for (Map.Entry<TrialColumn, String> said : mapping.rules().constants().entrySet()) {
+            if (!said.getValue().equals("{sheet}")) {
+                missing.remove(said.getKey());
+            }
+        }
         if (everyTrySays) {
             missing.remove(TrialColumn.MEASURE);
         }
@@ -169,11 +209,12 @@ final class FormAttempt {
     }
 
     private void tell(boolean sideBySide, int tries) {
-        titles.forEach((column, value) -> notes.add("no column for " + column.heading() + "; taken from the "
-                + (SheetSource.sheetOf(file).equals(Optional.of(value))
-                        ? "name of the sheet"
-                        : "lines above the headings")
-                + (MAY_BE_NAMES.contains(column) ? "" : ": " + value)));
+        for (Map.Entry<TrialColumn, String> title : titles.entrySet()) {
+            boolean sheet = SheetSource.sheetOf(file).equals(Optional.of(title.getValue()));
+            notes.add("no column for " + title.getKey().heading() + "; taken from the "
+                    + (sheet ? "name of the sheet" : "lines above the headings")
+                    + (MAY_BE_NAMES.contains(title.getKey()) ? "" : ": " + title.getValue()));
+        }
         if (sideBySide) {
             String many = tries == 1
                     ? "the heading of a value says its measure"

@@ -55,7 +55,11 @@ public final class FormFinder {
             throw new InputRefused(
                     file + ": no heading row; expected the first row to name student, date, measure and value");
         }
-        return findIn(firstRows).orElseThrow(() -> refusal(firstRows));
+        Optional<TrialForm> found = findIn(firstRows);
+        if (found.isEmpty()) {
+            throw refusal(firstRows);
+        }
+        return found.get();
     }
 
     /** The form, when the first rows have one. */

@@ -135,7 +135,9 @@ public final class TrialLog {
 
         RowsOut(Taker taker) {
             this.taker = taker;
-            form.tries().forEach(layout -> checkers.add(new TrialChecker(rules, layout, name(), shortName())));
+            for (TrialLayout layout : form.tries()) {
+                checkers.add(new TrialChecker(rules, layout, name(), shortName()));
+            }
         }
 
         @Override
@@ -174,10 +176,11 @@ public final class TrialLog {
                     kept,
                     layout,
                     form.keptCells(layout.alone(row.cells())));
-            checked.value()
-                    .ifPresentOrElse(
-                            trial -> taker.taken(trial, one, checked.problems()),
-                            () -> taker.setAside(one, checked.problems()));
+            if (checked.value().isPresent()) {
+                taker.taken(checked.value().get(), one, checked.problems());
+            } else {
+                taker.setAside(one, checked.problems());
+            }
         }
 
         @Override

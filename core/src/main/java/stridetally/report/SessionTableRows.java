@@ -134,7 +134,9 @@ public record SessionTableRows(String source, WordScale help) {
 
     private static void note(String name, SessionValue value, Map<String, List<String>> byReason) {
         if (value instanceof SessionValue.Missing none) {
-            byReason.computeIfAbsent(none.reason(), any -> new ArrayList<>()).add(name);
+            List<String> names = byReason.getOrDefault(none.reason(), new ArrayList<>());
+            names.add(name);
+            byReason.put(none.reason(), names);
         }
     }
 }

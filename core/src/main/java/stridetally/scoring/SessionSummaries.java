@@ -112,11 +112,25 @@ final class SessionSummaries {
             return Optional.empty();
         }
         // Two passes about the mean: the one-pass formula loses all digits for close values.
-        double mean = Arrays.stream(exact).sum() / exact.length;
-        double squares = Arrays.stream(exact)
-                .map(value -> (value - mean) * (value - mean))
-                .sum();
-        return Optional.of(Math.sqrt(squares / (exact.length - 1)));
+        double mean = sum(exact) / exact.length;
+        double[] squares = new double[exact.length];
+        for (int i = 0; i < exact.length; i++) {
+            squares[i] = (exact[i] - mean) * (exact[i] - mean);
+        }
+        return Optional.of(Math.sqrt(sum(squares) / (exact.length - 1)));
+    }
+
+    /** Compensated, so that the order of the tries does not show. */
+    private static double sum(double[] values) {
+        double sum = 0;
+        double lost = 0;
+        for (double value : values) {
+            double next = value - lost;
+            double more = sum + next;
+            lost = (more - sum) - next;
+            sum = more;
+        }
+        return sum;
     }
 
     private double[] exact() {

@@ -104,7 +104,7 @@ class CatalogueTest {
     @Test
     void everyMeasureHasPlainWordsAndAnAliasForOneMeasureOnly() {
         Set<String> aliases = new HashSet<>();
-        for (Map<String, String> row : CatalogueResource.records("measures.csv")) {
+        for (Map<String, String> row : CatalogueResource.records("measures.tsv")) {
             Set<String> own = new HashSet<>(
                     Arrays.asList((row.get("id") + "|" + row.get("name") + "|" + row.get("aliases")).split("\\|", -1)));
             Set<String> folded = new HashSet<>();

@@ -105,13 +105,17 @@ public record LogRead(
                 ahead++;
                 return;
             }
-            notes.forEach(problems::add);
+            for (RowProblem note : notes) {
+                problems.add(note);
+            }
             feed.push(trial, row.line());
         }
 
         @Override
         public void setAside(LogRow row, List<RowProblem> reasons) {
-            reasons.forEach(problems::add);
+            for (RowProblem reason : reasons) {
+                problems.add(reason);
+            }
             setAside++;
         }
     }

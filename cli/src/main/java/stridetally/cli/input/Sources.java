@@ -115,9 +115,11 @@ public final class Sources {
     }
 
     private void tellUnknown(NarrowOptions narrow, Set<StudentCode> known) {
-        narrow.students().stream()
-                .filter(code -> !known.contains(code))
-                .forEach(code -> console.warn("nothing is known of a student with the code " + code.text()));
+        for (StudentCode code : narrow.students()) {
+            if (!known.contains(code)) {
+                console.warn("nothing is known of a student with the code " + code.text());
+            }
+        }
     }
 
     private static Set<StudentCode> students(SeriesNumbers numbers) {
