@@ -24,13 +24,18 @@ final class Rehearsal implements Runnable {
     private static final byte[] LOG = """
             student,date,session,measure,trial,value,unit,of,help,prompt,side,protocol,note
             x-1,2026-01-05,,line-steps,1,4,steps,,stand-by,none,,line_length=8 ft,
-            x-1,2026-01-05,,line-share,1,3/4,,,none,spoken,,,a
-            x-1,2026-01-06,,one-leg-stand,1,>10,s,,none,none,left,,
+            x-1,2026-01-05,,line-share,1,3/4,,,independent,verbal,,,a
+            x-1,2026-01-06,,single-leg-stance,1,>10,s,,independent,none,left,,
             """.getBytes(StandardCharsets.UTF_8);
 
     private static final LocalDate LATER = LocalDate.of(2026, 2, 1);
 
     private Rehearsal() {}
+
+    /** Reads the rows. Every one of them must be taken: a refused row would link the code of refusals. */
+    static LogRead read() {
+        return LogRead.of(new Rows(), new LogRead.How(LATER, DateOrder.UNPROVEN, DecimalMark.POINT));
+    }
 
     /** Runs it here and now, for the build's archive. */
     static void once() {
@@ -50,7 +55,7 @@ final class Rehearsal implements Runnable {
 
     @Override
     public void run() {
-        LogRead log = LogRead.of(new Rows(), new LogRead.How(LATER, DateOrder.UNPROVEN, DecimalMark.POINT));
+        LogRead log = read();
         try {
             SessionOutput.log(log, new NarrowOptions(), Format.CSV).writeTo(OutputStream.nullOutputStream());
         } catch (IOException impossible) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import stridetally.model.MeasureId;
 import stridetally.problem.At;
@@ -31,7 +32,7 @@ public final class Catalogue {
     private final List<CatalogueEntry> own;
 
     /** Folded id, trade name and alias to its id. Made when the first name comes that is no id. */
-    private volatile @Nullable Map<String, MeasureId> names;
+    private final AtomicReference<@Nullable Map<String, MeasureId>> names = new AtomicReference<>();
 
     /** Those asked for so far, so that each is made once. */
     private final Map<MeasureId, Measure> made = new ConcurrentHashMap<>();
@@ -139,10 +140,10 @@ public final class Catalogue {
     }
 
     private Map<String, MeasureId> names() {
-        Map<String, MeasureId> known = names;
+        Map<String, MeasureId> known = names.get();
         if (known == null) {
             known = named();
-            names = known;
+            names.set(known);
         }
         return known;
     }
