@@ -21,8 +21,8 @@ import stridetally.simulate.Scenario;
 final class MadeCaseloadTest {
     private static final String DUE = "2027-05-17";
     private static final String HALF_WAY = "2027-02-01";
-    private static final List<String> OF_THE_FORECAST = List.of(
-            "forecast", "forecast_low80", "forecast_high80", "chance_line", "chance", "judgement", "reason");
+    private static final List<String> OF_THE_FORECAST =
+            List.of("forecast", "forecast_low80", "forecast_high80", "chance_line", "chance", "judgement", "reason");
 
     private static Desk made(Path folder, Scenario scenario) {
         Desk desk = new Desk(folder);
@@ -47,8 +47,7 @@ final class MadeCaseloadTest {
                         .out())
                 .rows();
         Map<String, String> truth = Csv.of(desk.text("made/truth.csv")).rows().stream()
-                .collect(Collectors.toMap(
-                        row -> Csv.cell(row, "goal"), row -> Csv.cell(row, "criterion_satisfied")));
+                .collect(Collectors.toMap(row -> Csv.cell(row, "goal"), row -> Csv.cell(row, "criterion_satisfied")));
         Set<String> answers = new HashSet<>(truth.values());
         assertEquals(Set.of("yes", "no", "not written"), answers);
         for (Map<String, String> goal : goals) {
@@ -72,7 +71,8 @@ final class MadeCaseloadTest {
                 trials.stream().anyMatch(row -> Csv.cell(row, "value").equals(">31.00")), "no try stopped at its cap");
         assertTrue(trials.stream().anyMatch(row -> Csv.cell(row, "of").equals("19")), "no walk to the end of the line");
         bring(ceiling, "made");
-        String trend = ceiling.run("trend @made/logbook --as-of " + HALF_WAY + " -q").out();
+        String trend =
+                ceiling.run("trend @made/logbook --as-of " + HALF_WAY + " -q").out();
         assertTrue(trend.contains("are capped (censored) and enter as what they bound"), trend);
     }
 
@@ -88,7 +88,8 @@ final class MadeCaseloadTest {
         List<Map<String, String>> one = trend(desk, "made");
         List<Map<String, String>> other = trend(desk, "other");
         assertEquals(one.size(), other.size());
-        assertTrue(one.stream().filter(row -> !Csv.cell(row, "chance").isEmpty()).count() > 6);
+        assertTrue(
+                one.stream().filter(row -> !Csv.cell(row, "chance").isEmpty()).count() > 6);
         for (Map<String, String> row : one) {
             String renamed = renamed(Csv.cell(row, "goal"));
             Map<String, String> twin = other.stream()
@@ -116,7 +117,8 @@ final class MadeCaseloadTest {
         }
         String report = "report @made/logbook --from 2026-09-07 --to " + HALF_WAY + " --student made-001 -q";
         assertTrue(!desk.run(report).out().contains("Beside the judgement"));
-        assertTrue(desk.run(report + " --rules-of-thumb 3").out().contains("**Beside the judgement:** rule of the trend"));
+        assertTrue(
+                desk.run(report + " --rules-of-thumb 3").out().contains("**Beside the judgement:** rule of the trend"));
         assertTrue(desk.run(report + " --rules-of-thumb 3 --format json").out().contains("\"rules_of_thumb\""));
         assertEquals(2, desk.run("trend @made/logbook --rules-of-thumb 3,4,5").exitCode());
     }

@@ -73,9 +73,8 @@ public final class ChildMaker {
         }
         double middle = value - mean;
         return new MadeSession(
-                day,
-                off.stream().map(one -> Math.min(most, middle + one)).toList(),
-                (int) off.stream().filter(one -> middle + one >= most).count());
+                day, off.stream().map(one -> Math.min(most, middle + one)).toList(), (int)
+                        off.stream().filter(one -> middle + one >= most).count());
     }
 
     private List<Integer> days(Scenario.Shape shape) {

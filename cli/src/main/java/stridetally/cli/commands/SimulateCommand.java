@@ -50,7 +50,11 @@ public final class SimulateCommand implements Subcommand {
     private final ValueOption<Integer> seed =
             ValueOption.whole("--seed", 0, Integer.MAX_VALUE, "The same seed makes the same caseloads (usually 1).");
     private final ValueOption<Double> right = ValueOption.of(
-            "--right", "SHARE", Double.class, new ShareWord(), "Say from how many weeks and sessions on so many calls are right.");
+            "--right",
+            "SHARE",
+            Double.class,
+            new ShareWord(),
+            "Say from how many weeks and sessions on so many calls are right.");
     private final FlagOption chances =
             new FlagOption("--chances", "Print how the chance of the criterion kept its word instead.");
     private final ValueOption<Path> folder =
@@ -116,8 +120,8 @@ public final class SimulateCommand implements Subcommand {
 
     private static String power(Scenario scenario, Optional<CalibrationCell> from) {
         return scenario + ": "
-                + from.map(cell -> "the pooled forecast is right so often from week " + cell.weeks() + " on, after about "
-                                + Math.round(cell.sessions()) + " sessions")
+                + from.map(cell -> "the pooled forecast is right so often from week " + cell.weeks()
+                                + " on, after about " + Math.round(cell.sessions()) + " sessions")
                         .orElse("the pooled forecast is not right so often in the last of these weeks");
     }
 
