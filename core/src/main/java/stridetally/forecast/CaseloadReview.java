@@ -45,6 +45,15 @@ public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
         return new CaseloadReview(asOf, reviews);
     }
 
+    /** The same review, with what rules of thumb say beside each judgement. */
+    public CaseloadReview beside(RulesOfThumb rules) {
+        List<GoalReview> with = new ArrayList<>();
+        for (GoalReview goal : goals) {
+            with.add(goal.beside(rules));
+        }
+        return new CaseloadReview(asOf, with);
+    }
+
     private static List<SideReading> read(Caseload caseload, GoalScore score, LocalDate asOf) {
         if (score.measure().isEmpty()) {
             return List.of();

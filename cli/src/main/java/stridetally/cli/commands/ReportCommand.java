@@ -24,6 +24,7 @@ import stridetally.cli.options.PageOutputOptions;
 import stridetally.cli.options.PathArgument;
 import stridetally.cli.options.ReportFor;
 import stridetally.cli.options.ReportOptions;
+import stridetally.cli.options.RulesOption;
 import stridetally.cli.output.LetterOutput;
 import stridetally.cli.output.ReportOutput;
 import stridetally.cli.output.ToldLines;
@@ -44,6 +45,7 @@ public final class ReportCommand implements Subcommand {
     private final ReportOptions about = new ReportOptions();
     private final KnownOption known = new KnownOption();
     private final ForecastOption forecast = new ForecastOption();
+    private final RulesOption rules = new RulesOption();
     private final AsOfOption asOf = new AsOfOption();
     private final PageOutputOptions output = new PageOutputOptions();
 
@@ -63,6 +65,7 @@ public final class ReportCommand implements Subcommand {
         about.addTo(spec);
         known.addTo(spec);
         forecast.addTo(spec);
+        rules.addTo(spec);
         asOf.addTo(spec);
         output.addTo(spec);
     }
@@ -75,7 +78,9 @@ public final class ReportCommand implements Subcommand {
         LocalDate day = asOf.typed()
                 .or(() -> ReportRequest.lastDay(book.settings(), period))
                 .orElseGet(() -> asOf.day(console.clock()));
-        ScoredLogbook scored = new Sources(console).logbook(book, logbook.path(), day, forecast.way());
+        ScoredLogbook scored = new Sources(console)
+                .logbook(book, logbook.path(), day, forecast.way())
+                .beside(rules.rules());
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
         ReportInput input = ReportRequest.of(scored, period, names);
         PageFormat format = output.format(PageFormat.MARKDOWN);

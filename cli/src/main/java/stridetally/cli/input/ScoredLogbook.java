@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import stridetally.cli.options.ForecastWay;
 import stridetally.forecast.CaseloadReview;
+import stridetally.forecast.RulesOfThumb;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TrialFeed;
 import stridetally.measures.Measure;
@@ -63,6 +64,12 @@ public record ScoredLogbook(
                 asOf,
                 forecast.forecaster(open.caseload().settings().thresholds()));
         return new ScoredLogbook(open, asOf, forecast, scorer, scores, review, ahead);
+    }
+
+    /** The same, with what rules of thumb say beside the judgements when they are asked for. */
+    public ScoredLogbook beside(Optional<RulesOfThumb> rules) {
+        return rules.map(asked -> new ScoredLogbook(open, asOf, forecast, scorer, scores, review.beside(asked), ahead))
+                .orElse(this);
     }
 
     /** The catalogue, with the logbook's own measures. */
