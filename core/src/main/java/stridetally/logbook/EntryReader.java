@@ -27,10 +27,18 @@ public final class EntryReader {
     private final LineSet superseded;
 
     EntryReader(LogbookFolder folder, Journal journal, EntryKind kind) {
+        this(folder, journal.live(), kind, journal.superseded());
+    }
+
+    private EntryReader(LogbookFolder folder, List<Entry> entries, EntryKind kind, LineSet leftOut) {
         this.folder = folder;
-        this.entries =
-                journal.live().stream().filter(entry -> entry.kind() == kind).toList();
-        this.superseded = journal.superseded();
+        this.entries = entries.stream().filter(entry -> entry.kind() == kind).toList();
+        this.superseded = leftOut;
+    }
+
+    /** Also what was taken back and what was replaced: for the record of a student. */
+    static EntryReader everything(LogbookFolder folder, Journal journal, EntryKind kind) {
+        return new EntryReader(folder, journal.entries(), kind, new LineSet());
     }
 
     /** The entries that will be read. */

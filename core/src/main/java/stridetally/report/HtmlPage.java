@@ -103,11 +103,21 @@ final class HtmlPage {
                     }
                 })
                 .build();
-        String html = renderer.render(parser.parse(XmlText.fit(document.markdown())));
+        String html = languages(renderer.render(parser.parse(XmlText.fit(document.markdown()))));
         if (!charts.isEmpty()) {
             throw new IllegalStateException(charts.size() + " charts without a place on the page");
         }
         return html;
+    }
+
+    /** The marks around words in another language become elements; the page writes them in pairs, within one line. */
+    private static String languages(String html) {
+        if (html.indexOf(MarkdownPage.LANGUAGE) < 0) {
+            return html;
+        }
+        return html.replace(String.valueOf(MarkdownPage.LANGUAGE), "<span lang=\"")
+                .replace(String.valueOf(MarkdownPage.WORDS), "\">")
+                .replace(String.valueOf(MarkdownPage.END), "</span>");
     }
 
     private String nextId() {
