@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
+import org.commonmark.node.ListBlock;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import stridetally.problem.OutputRefused;
@@ -60,8 +63,11 @@ final class HtmlPage {
         }
     }
 
-    private final Parser parser =
-            Parser.builder().extensions(List.of(TablesExtension.create())).build();
+    /** What our pages are made of, and nothing else: every block that is not looked for is time and a way in. */
+    private final Parser parser = Parser.builder()
+            .enabledBlockTypes(Set.of(Heading.class, ListBlock.class, FencedCodeBlock.class))
+            .extensions(List.of(TablesExtension.create()))
+            .build();
     private int chartsSoFar;
 
     private HtmlPage() {}

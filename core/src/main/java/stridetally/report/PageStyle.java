@@ -55,12 +55,19 @@ final class PageStyle {
             }
             """;
 
+    private static final String INKED = inked();
+
     private PageStyle() {}
 
     static String css() {
+        return INKED;
+    }
+
+    /** No other word of the sheet has the name of an ink in it. */
+    private static String inked() {
         String css = CSS;
         for (Ink ink : Ink.values()) {
-            css = css.replaceAll("\\b" + ink.name() + "\\b", ink.hex());
+            css = css.replace(ink.name(), ink.hex());
         }
         return css;
     }

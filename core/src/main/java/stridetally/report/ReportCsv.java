@@ -110,7 +110,7 @@ public final class ReportCsv {
         CsvTable table = new CsvTable(out, HEADINGS);
         for (CaseloadRow row : report.rows()) {
             Start start = new Start(row.period(), report.asOf(), report.stamp());
-            row.part()
+            report.part(row)
                     .map(part -> rows(part, start))
                     .orElseGet(() -> List.of(withoutPeriod(row.review(), start)))
                     .forEach(table::row);

@@ -34,6 +34,11 @@ final class XmlText {
         return without(text, '\0', true).strip();
     }
 
+    /** Words on one line without what XML forbids; blanks at its ends stay. */
+    static String fitLine(String text) {
+        return without(text, '\0', false);
+    }
+
     /** Every run of what does not fit becomes a space. */
     private static String without(String text, char kept, boolean marksToo) {
         int place = 0;
