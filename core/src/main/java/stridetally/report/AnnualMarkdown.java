@@ -61,8 +61,10 @@ public final class AnnualMarkdown {
         reached(year);
         PresentMarkdown present = new PresentMarkdown(page, year, review.method());
         for (YearOfGoal.YearOfSide side : year.sides()) {
-            present.year(side);
+            page.heading(3, "The year, period by period" + PresentMarkdown.of(side, ", "));
+            // The chart first: under the table it would no longer fit on the goal's first sheet of paper.
             page.chart(() -> side.side().chart().lines());
+            present.year(side);
             new ChangeMarkdown(page, year.part(), side.side(), review.method()).write();
         }
         goals.help(year.part());

@@ -23,6 +23,7 @@ import stridetally.scoring.SideScore;
  * @param period as asked for; the dates of a school may differ
  * @param counts goals with each judgement, in the order of attention, zero counts left out
  * @param changes of strategy in the period, by day
+ * @param comingUp due dates and years that are over or near, by day
  * @param input what the report was made of, for the flat tables
  * @param quiet students with an open goal and no try for at least {@code quietDays}, by code
  */
@@ -35,6 +36,7 @@ public record CaseloadReport(
         List<Change> changes,
         int quietDays,
         List<Quiet> quiet,
+        List<ComingUp> comingUp,
         VisitTotals visits,
         int setAside,
         TeamReport.Method method,
@@ -47,6 +49,7 @@ public record CaseloadReport(
         rows = List.copyOf(rows);
         changes = List.copyOf(changes);
         quiet = List.copyOf(quiet);
+        comingUp = List.copyOf(comingUp);
     }
 
     /** Goals with one judgement; empty = no word. */
@@ -83,6 +86,7 @@ public record CaseloadReport(
                 changes(input, shown),
                 quietDays,
                 quiet(input, quietDays, shown),
+                comingUp(rows, input.review().asOf()),
                 VisitTotals.of(students.values().stream()
                         .flatMap(student -> student.services().stream())
                         .toList()),
@@ -177,7 +181,17 @@ public record CaseloadReport(
         return quiet;
     }
 
-    private static Optional<LocalDate> lastTry(List<GoalReview> goals) {
+    private static List<ComingUp> comingUp(List<CaseloadRow> rows, LocalDate asOf) {
+        List<ComingUp> days = new ArrayList<>();
+        rows.forEach(row -> days.addAll(ComingUp.of(row.review(), asOf)));
+        days.sort(Comparator.comparing(ComingUp::on)
+                .thenComparing(ComingUp::why)
+                .thenComparing(one -> one.goal().id()));
+        return days;
+    }
+
+    /** The last day on which any of the goals was tried. */
+    static Optional<LocalDate> lastTry(List<GoalReview> goals) {
         Stream<Session> sessions = goals.stream()
                 .flatMap(goal -> goal.score().sides().stream())
                 .map(SideScore::sessions)

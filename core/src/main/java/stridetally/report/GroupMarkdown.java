@@ -94,6 +94,9 @@ public final class GroupMarkdown {
         if (!row.median().isEstimated()) {
             return "not known";
         }
+        if (row.low().equals(row.high())) {
+            return percent(row.median());
+        }
         return percent(row.median()) + " (" + percent(row.low()) + " to " + percent(row.high()) + ")";
     }
 

@@ -29,7 +29,6 @@ final class PresentMarkdown {
     }
 
     void year(YearOfGoal.YearOfSide side) {
-        page.heading(3, "The year, period by period" + of(side, ", "));
         Goal goal = year.goal();
         List<List<Cell>> rows = new ArrayList<>();
         rows.add(row(
