@@ -214,6 +214,11 @@ public final class Logbook {
         return ReportsFile.read(folder);
     }
 
+    /** Everything of one student. */
+    public StudentRecord record(StudentCode code) {
+        return new RecordReader(folder, journal, knownOn, code).read(this::table, reports());
+    }
+
     /** How the logbook stands. */
     public LogbookStatus status() {
         return LogbookStatus.of(folder, journal, openSetAside());

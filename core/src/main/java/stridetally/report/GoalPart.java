@@ -105,7 +105,7 @@ public record GoalPart(
     }
 
     /** In English, else in whatever language they were written. */
-    private static Optional<Remark> remark(Caseload caseload, Goal goal, ReportPeriod period) {
+    static Optional<Remark> remark(Caseload caseload, Goal goal, ReportPeriod period) {
         return caseload.remarks().stream()
                 .filter(one -> one.goal().equals(goal.id())
                         && !period.name().isBlank()

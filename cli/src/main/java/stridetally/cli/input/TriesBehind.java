@@ -81,14 +81,14 @@ public final class TriesBehind {
         int first = detail == Detail.EVERY_TRY
                 ? 0
                 : told.values().stream().mapToInt(ReportLine::lastEntry).min().orElse(0);
-        book.open().book().trials().forEach((entry, line, cells) -> {
-            if (entry > first) {
-                take(
+        book.open()
+                .book()
+                .trials()
+                .after(first)
+                .forEach((entry, line, cells) -> take(
                         TrialCells.read(cells, book.open().caseload().settings(), "entry " + entry + ", line " + line),
                         entry,
-                        line);
-            }
-        });
+                        line));
     }
 
     private void take(Trial trial, int entry, long line) {
