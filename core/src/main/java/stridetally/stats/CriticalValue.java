@@ -51,6 +51,11 @@ public final class CriticalValue {
         return Math.min(1, 2 * STANDARD_NORMAL.survivalProbability(Math.abs(z)));
     }
 
+    /** The chance of a standard normal value below {@code z}. */
+    public static double normalBelow(double z) {
+        return STANDARD_NORMAL.cumulativeProbability(z);
+    }
+
     /** The chance of a t value at least as far from zero as {@code t}; at least 1 degree of freedom. */
     public static double studentTwoSided(double t, int degreesOfFreedom) {
         return Math.min(1, 2 * TDistribution.of(degreesOfFreedom).survivalProbability(Math.abs(t)));
