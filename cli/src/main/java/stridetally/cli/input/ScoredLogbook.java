@@ -19,8 +19,10 @@ import stridetally.report.MeasurementError;
 import stridetally.report.SpreadError;
 import stridetally.scoring.AttainmentLevels;
 import stridetally.scoring.BaselineSessions;
+import stridetally.scoring.DerivedWalks;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.GoalScorer;
+import stridetally.scoring.LegLengths;
 import stridetally.scoring.SessionTable;
 
 /**
@@ -28,6 +30,7 @@ import stridetally.scoring.SessionTable;
  *
  * @param forecast the way of forecasting
  * @param ahead tries after that day by student, which are left out
+ * @param walks what followed from the parts of walks
  */
 public record ScoredLogbook(
         OpenLogbook open,
@@ -36,7 +39,8 @@ public record ScoredLogbook(
         GoalScorer scorer,
         List<GoalScore> scores,
         CaseloadReview review,
-        Map<StudentCode, Integer> ahead) {
+        Map<StudentCode, Integer> ahead,
+        DerivedRead walks) {
 
     /** Reads every trial once, scores and judges. */
     public static ScoredLogbook of(OpenLogbook open, LocalDate asOf, ForecastWay forecast) {
@@ -55,6 +59,8 @@ public record ScoredLogbook(
                     }
                 });
         open.book().trials().forEach((entry, line, cells) -> feed.push(cells, entry, line));
+        DerivedRead walks = new DerivedRead(DerivedRead.Keep.TRIES);
+        DerivedWalks.into(table, measures(open), LegLengths.of(open.caseload()), walks);
         GoalScorer scorer = new GoalScorer(open.caseload(), measures(open), table, asOf);
         List<GoalScore> scores = scorer.scoreAll();
         CaseloadReview review = CaseloadReview.of(
@@ -62,7 +68,7 @@ public record ScoredLogbook(
                 scores,
                 asOf,
                 forecast.forecaster(open.caseload().settings().thresholds()));
-        return new ScoredLogbook(open, asOf, forecast, scorer, scores, review, ahead);
+        return new ScoredLogbook(open, asOf, forecast, scorer, scores, review, ahead, walks);
     }
 
     /** The catalogue, with the logbook's own measures. */
