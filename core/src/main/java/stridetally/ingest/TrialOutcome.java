@@ -163,7 +163,8 @@ final class TrialOutcome {
             case COUNT, SCORE, EVENTS -> Expecting.WHOLE_NUMBER;
             case TRIES -> Expecting.TRIES;
             case SHARE -> Expecting.SHARE_OR_TRIES;
-            case DURATION, DISTANCE, SPEED, FREQUENCY -> Expecting.AMOUNT;
+            case DURATION, DISTANCE, SPEED, FREQUENCY, RATIO, WALK_RATIO, AREA, OSCILLATION, ACCELERATION, JERK ->
+                Expecting.AMOUNT;
         };
     }
 }

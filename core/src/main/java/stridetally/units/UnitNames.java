@@ -22,6 +22,7 @@ public final class UnitNames {
             entry(Unit.METRES_PER_SECOND, "m/s,m/sec,mps,metres per second,meters per second"),
             entry(Unit.CENTIMETRES_PER_SECOND, "cm/s,cm/sec,centimetres per second,centimeters per second"),
             entry(Unit.FEET_PER_SECOND, "ft/s,ft/sec,fps,feet per second"),
+            entry(Unit.MILLIMETRES_PER_SECOND, "mm/s,mm/sec,millimetres per second,millimeters per second"),
             entry(Unit.KILOMETRES_PER_HOUR, "km/h,kmh,kph,kilometres per hour,kilometers per hour"),
             entry(Unit.STEPS_PER_MINUTE, "steps/min,step/min,spm,steps per minute"),
             entry(Unit.STEPS, "steps,step"),
@@ -29,7 +30,14 @@ public final class UnitNames {
             entry(Unit.TRIES, "tries,try,trials,trial,opportunities,opportunity,opps"),
             entry(Unit.PERCENT, "%,percent,per cent,pct"),
             entry(Unit.PROPORTION, "proportion,share"),
-            entry(Unit.POINTS, "points,point,pts,pt"));
+            entry(Unit.POINTS, "points,point,pts,pt"),
+            entry(Unit.RATIO, "ratio"),
+            entry(Unit.CENTIMETRES_PER_STEP_RATE, "cm/(steps/min)"),
+            entry(Unit.SQUARE_MILLIMETRES, "mm2,mm^2,mm²"),
+            entry(Unit.SQUARE_CENTIMETRES, "cm2,cm^2,cm²"),
+            entry(Unit.HERTZ, "hz,hertz"),
+            entry(Unit.METRES_PER_SECOND_SQUARED, "m/s2,m/s^2,m/s²"),
+            entry(Unit.INTEGRATED_JERK, "m2/s5,m^2/s^5"));
     private static final Map<String, Unit> UNIT_OF = unitOf();
 
     private UnitNames() {}

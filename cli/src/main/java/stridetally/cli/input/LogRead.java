@@ -18,6 +18,8 @@ import stridetally.model.Settings;
 import stridetally.model.Trial;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
+import stridetally.scoring.DerivedWalks;
+import stridetally.scoring.LegLengths;
 import stridetally.scoring.SessionTable;
 import stridetally.units.DecimalMark;
 
@@ -26,6 +28,7 @@ import stridetally.units.DecimalMark;
  *
  * @param setAside rows that were not taken
  * @param ahead tries after the day of the run, which are left out
+ * @param walks what followed from the parts of walks; its tries are in the table
  */
 public record LogRead(
         SessionTable table,
@@ -36,7 +39,8 @@ public record LogRead(
         long blank,
         long ahead,
         ProblemTally problems,
-        String note) {
+        String note,
+        DerivedRead walks) {
 
     /** How a bare log is read, besides what it says itself. */
     public record How(LocalDate asOf, DateOrder order, DecimalMark decimals) {}
@@ -51,6 +55,8 @@ public record LogRead(
         ProblemTally problems = new ProblemTally();
         Into into = new Into(new TrialFeed(numbers, settings, table), how.asOf(), problems);
         TrialLog.Count count = log.read(into);
+        DerivedRead walks = new DerivedRead(DerivedRead.Keep.GAPS_ONLY);
+        DerivedWalks.into(table, Catalogue.standard()::find, LegLengths.none(), walks);
         return new LogRead(
                 table,
                 settings,
@@ -60,7 +66,8 @@ public record LogRead(
                 count.blank(),
                 into.ahead,
                 problems,
-                note(text, log, count));
+                note(text, log, count),
+                walks);
     }
 
     private static String note(TextSource text, TrialLog log, TrialLog.Count count) {

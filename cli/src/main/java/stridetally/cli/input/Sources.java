@@ -3,6 +3,7 @@ package stridetally.cli.input;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stridetally.cli.Console;
@@ -19,6 +20,7 @@ import stridetally.measures.Catalogue;
 import stridetally.model.StudentCode;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
+import stridetally.scoring.DerivedWalks;
 
 /** Opens what a command works on, and says what the person must know of it. */
 public final class Sources {
@@ -41,12 +43,19 @@ public final class Sources {
         if (scored.aheadCount() > 0) {
             console.note(tries(scored.aheadCount()) + " after " + asOf + " left out");
         }
+        notes(scored).forEach(console::note);
         int setAside = open.book().openSetAside().size();
         if (setAside > 0) {
             console.note((setAside == 1 ? "1 row is" : setAside + " rows are")
                     + " still set aside; see import --status --logbook " + folder);
         }
         return scored;
+    }
+
+    private static List<String> notes(ScoredLogbook scored) {
+        boolean aimedAt = scored.scores().stream()
+                .anyMatch(score -> DerivedWalks.follows(score.goal().measure()));
+        return aimedAt ? scored.walks().allNotes() : scored.walks().notes();
     }
 
     /** A bare log. */
@@ -62,6 +71,7 @@ public final class Sources {
         if (log.ahead() > 0) {
             console.note(tries(log.ahead()) + " after " + asOf + " left out");
         }
+        log.walks().allNotes().forEach(console::note);
         return log;
     }
 

@@ -15,6 +15,7 @@ import stridetally.model.Level;
 import stridetally.model.StudentCode;
 import stridetally.model.Trial;
 import stridetally.report.GoalPast;
+import stridetally.scoring.DerivedTry;
 import stridetally.scoring.TrialJudge;
 import stridetally.scoring.TrialVerdict;
 
@@ -89,6 +90,11 @@ public final class TriesBehind {
                         TrialCells.read(cells, book.open().caseload().settings(), "entry " + entry + ", line " + line),
                         entry,
                         line));
+        for (DerivedTry made : book.walks().tries()) {
+            if (made.entry() > first) {
+                take(made.trial(book.open().caseload().settings()), made.entry(), made.line());
+            }
+        }
     }
 
     private void take(Trial trial, int entry, long line) {
