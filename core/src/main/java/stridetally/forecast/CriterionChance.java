@@ -119,7 +119,7 @@ final class CriterionChance {
     /** Draws come a curve after the other, so that the last one made is nearly always the one that is asked for. */
     private CurveHeights heights(LearningCurve curve) {
         for (int i = made.size() - 1; i >= 0; i--) {
-            if (made.get(i).curve == curve) {
+            if (made.get(i).curve.bend() == curve.bend()) {
                 return made.get(i);
             }
         }

@@ -23,7 +23,7 @@ record LineDraws(LineMixture atDue, List<LineDraw> draws) {
         LearningCurve curve = posterior.places().get(0).curve();
         double[] heights = CaseloadEvidence.heights(series, curve);
         for (HyperPosterior.Place place : posterior.places()) {
-            if (place.curve() != curve) {
+            if (place.curve().bend() != curve.bend()) {
                 curve = place.curve();
                 heights = CaseloadEvidence.heights(series, curve);
             }
