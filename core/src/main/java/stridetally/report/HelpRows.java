@@ -44,8 +44,8 @@ public record HelpRows(WordScale help, WordScale prompt) {
     /**
      * The tries of one goal in one period.
      *
-     * @param use probe and practice of the period
-     * @param before the same of the period before
+     * @param probe counts of the probes
+     * @param practice counts of the practice
      */
     public record Tries(HelpCounts probe, HelpCounts practice) {
         HelpCounts of(Use use) {
@@ -146,6 +146,9 @@ public record HelpRows(WordScale help, WordScale prompt) {
                         practiceBefore.share(level),
                         FigureCells.reasons(List.of(
                                 rank == most ? "most " + scale.word() + " of a probe" : "",
+                                probeBefore.written() + practiceBefore.written() == 0
+                                        ? "no try with its " + scale.word() + " written in a period before"
+                                        : "",
                                 rank == mostPractice ? "most " + scale.word() + " of a practice try" : ""))));
                 rows.add(cells);
             }
