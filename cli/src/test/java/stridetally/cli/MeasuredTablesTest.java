@@ -45,7 +45,7 @@ class MeasuredTablesTest {
                 "s-1-own,s-1,independent-share,,0.25,2026-01-05,0.75,2026-06-01,dependent,,,1");
         append(
                 "logbook.toml",
-                "id = \"here\"",
+                "id = \"book\"",
                 "[[period]]",
                 "name = \"winter\"",
                 "from = 2026-01-05",
@@ -95,7 +95,9 @@ class MeasuredTablesTest {
         List<String> rows = table("sides");
         // By hand: 6 - 4 = 2, 100 * 2 / 5 = 40, 100 ln 1.5 = 40.5465.
         assertTrue(
-                rows.get(0).startsWith("here,s-1,s-1-stance,single-leg-stance,,school clinic,2026-01-12,,s,4.0,6.0,2.0,40.0,40.546"),
+                rows.get(0)
+                        .startsWith(
+                                "book,s-1,s-1-stance,single-leg-stance,,school clinic,2026-01-12,,s,4.0,6.0,2.0,40.0,40.546"),
                 rows.get(0));
         assertTrue(rows.get(1).contains(",>=10.0,,,,,"), rows.get(1));
     }
@@ -117,7 +119,9 @@ class MeasuredTablesTest {
         String start = "s-1,s-1-stance,single-leg-stance,winter,2026-01-05,2026-01-30,";
         // Probes: 3 stand-by, 1 minimal; practice: 1 stand-by.
         assertTrue(rows.get(0).startsWith(start + "help,stand-by,3,0.75,0.75,1,1.0,1.0,,,"), rows.get(0));
-        assertTrue(rows.get(1).startsWith(start + "help,minimal,1,0.25,1.0,0,0.0,1.0,,,most help of a probe"), rows.get(1));
+        assertTrue(
+                rows.get(1).startsWith(start + "help,minimal,1,0.25,1.0,0,0.0,1.0,,,most help of a probe"),
+                rows.get(1));
         assertTrue(rows.get(2).startsWith(start + "prompt,none,3,0.75,"), rows.get(2));
     }
 

@@ -82,17 +82,24 @@ final class BesideMarkdown {
         List<String> words = new ArrayList<>();
         if (!one.value().isEstimated() || !one.expected().isEstimated()) {
             words.add("not compared with " + one.reference().group() + ": "
-                    + (one.value().isEstimated() ? one.expected().reason() : one.value().reason()));
+                    + (one.value().isEstimated()
+                            ? one.expected().reason()
+                            : one.value().reason()));
         } else {
             words.add(part.unit().text(one.value().orElseThrow()) + " beside "
                     + part.unit().text(one.expected().orElseThrow())
-                    + one.reference().sd().map(sd -> " (standard deviation " + part.unit().text(sd) + ")").orElse("")
+                    + one.reference()
+                            .sd()
+                            .map(sd -> " (standard deviation " + part.unit().text(sd) + ")")
+                            .orElse("")
                     + " of " + one.reference().group());
             words.add(score(one.score()));
             words.add(ReferenceRows.unstated(line, one.reference()));
         }
         words.add(one.reference().note());
-        words.add("source: " + citations.getOrDefault(one.reference().source(), one.reference().source()));
+        words.add("source: "
+                + citations.getOrDefault(
+                        one.reference().source(), one.reference().source()));
         words.removeIf(String::isBlank);
         return String.join("; ", words);
     }

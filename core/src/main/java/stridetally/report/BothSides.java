@@ -86,8 +86,7 @@ public record BothSides(
     }
 
     private static Estimate<Measured> value(Optional<Session> session) {
-        return session.map(one -> Measured.of(one.value()))
-                .orElse(Estimate.notEstimable("not tried on this day"));
+        return session.map(one -> Measured.of(one.value())).orElse(Estimate.notEstimable("not tried on this day"));
     }
 
     private static Estimate<Double> exact(String side, Estimate<Measured> value) {

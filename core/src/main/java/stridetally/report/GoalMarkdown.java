@@ -95,7 +95,9 @@ final class GoalMarkdown {
 
     private static String most(HelpCounts counts) {
         List<HelpCounts.AtLevel> levels = counts.help();
-        return levels.isEmpty() ? "not known" : levels.get(levels.size() - 1).level().word();
+        return levels.isEmpty()
+                ? "not known"
+                : levels.get(levels.size() - 1).level().word();
     }
 
     private void table(String of, HelpTable table) {
@@ -133,7 +135,8 @@ final class GoalMarkdown {
                 tries == 0
                         ? "0"
                         : tries + " ("
-                                + BigDecimal.valueOf(100L * tries).divide(BigDecimal.valueOf(all), 0, RoundingMode.HALF_UP)
+                                + BigDecimal.valueOf(100L * tries)
+                                        .divide(BigDecimal.valueOf(all), 0, RoundingMode.HALF_UP)
                                 + " %)");
     }
 

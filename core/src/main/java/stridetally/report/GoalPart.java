@@ -67,8 +67,8 @@ public record GoalPart(
 
     /** The same with its past. */
     GoalPart with(GoalPast known) {
-        return new GoalPart(review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, references,
-                known);
+        return new GoalPart(
+                review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, references, known);
     }
 
     static GoalPart of(ReportInput input, GoalReview review, ReportWindow window) {

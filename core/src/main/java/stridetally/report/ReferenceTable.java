@@ -31,8 +31,7 @@ public final class ReferenceTable {
     private final Function<MeasureId, Optional<Measure>> measures;
 
     /** Over scored tries; {@code measures} is the catalogue. */
-    public ReferenceTable(
-            GoalScorer scorer, Caseload caseload, Function<MeasureId, Optional<Measure>> measures) {
+    public ReferenceTable(GoalScorer scorer, Caseload caseload, Function<MeasureId, Optional<Measure>> measures) {
         this.scorer = scorer;
         this.caseload = caseload;
         this.measures = measures;
@@ -68,8 +67,8 @@ public final class ReferenceTable {
 
     /** The lines of the tries that a goal takes. */
     List<Line> lines(Goal goal) {
-        return lines(
-                        key -> key.student().equals(goal.student()) && key.measure().equals(goal.measure()))
+        return lines(key ->
+                        key.student().equals(goal.student()) && key.measure().equals(goal.measure()))
                 .stream()
                 .filter(line -> line.goals().contains(goal))
                 .toList();
@@ -117,14 +116,19 @@ public final class ReferenceTable {
         Protocol protocol = goals.isEmpty()
                 ? key.protocol()
                 : key.protocol().over(goals.get(0).protocol());
-        ReferenceSearch found = ReferenceSearch.of(
-                key.measure(), protocol, caseload.student(key.student()), session.date());
+        ReferenceSearch found =
+                ReferenceSearch.of(key.measure(), protocol, caseload.student(key.student()), session.date());
         List<Body> bodies = caseload.bodies().stream()
                 .filter(body -> body.student().equals(key.student()))
                 .toList();
         List<BesideReference> beside = found.serves().stream()
                 .map(one -> BesideReference.of(
-                        found, one, measure, session, bodies, caseload.settings().help()))
+                        found,
+                        one,
+                        measure,
+                        session,
+                        bodies,
+                        caseload.settings().help()))
                 .toList();
         return new Line(key, measure, goals, protocol, session, beside, found.why());
     }

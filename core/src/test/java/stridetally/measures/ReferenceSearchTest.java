@@ -40,7 +40,8 @@ class ReferenceSearchTest {
         return ReferenceSearch.of(new MeasureId(measure), new Protocol(new TreeMap<>(protocol)), child, DAY);
     }
 
-    private static double expected(String measure, Map<String, String> protocol, String sex, int years, int cm, int kg) {
+    private static double expected(
+            String measure, Map<String, String> protocol, String sex, int years, int cm, int kg) {
         ReferenceSearch found = search(measure, protocol, child((2026 - years) + "-11", sex));
         Reference equation = found.serves().stream()
                 .filter(Reference::needsBody)
@@ -66,14 +67,16 @@ class ReferenceSearchTest {
     /** As printed: Lammers 2008 at 5 years, Williams 2005, Norris 2008 at 4 years, Knutson 2009 at 8 years in feet. */
     @Test
     void meansAndSpreadsAreThoseOfTheSources() {
-        Reference walk = search("walk-6min", Map.of(), child("2021-03", "")).serves().get(0);
+        Reference walk =
+                search("walk-6min", Map.of(), child("2021-03", "")).serves().get(0);
         assertEquals("420.0 39.0", walk.mean() + " " + walk.sd().orElseThrow());
         Reference upAndGo = search("timed-up-and-go", Map.of("target", "wall"), child("2019-03", ""))
                 .serves()
                 .get(0);
         assertEquals("5.1 0.8", upAndGo.mean() + " " + upAndGo.sd().orElseThrow());
-        Reference reach =
-                search("functional-reach", Map.of(), child("2022-03", "")).serves().get(0);
+        Reference reach = search("functional-reach", Map.of(), child("2022-03", ""))
+                .serves()
+                .get(0);
         assertEquals("13.6 3.0", reach.mean() + " " + reach.sd().orElseThrow());
         Reference thirty =
                 search("walk-30s", Map.of(), child("2018-03", "")).serves().get(0);
@@ -99,10 +102,12 @@ class ReferenceSearchTest {
                 search("stairs-time", Map.of(), child("2018-03", "f")).why());
         assertEquals(
                 "protocol step_count=14, the published value is for 10",
-                search("stairs-time", Map.of("step_count", "14"), child("2018-03", "f")).why());
+                search("stairs-time", Map.of("step_count", "14"), child("2018-03", "f"))
+                        .why());
         assertEquals(
                 "sex in students.csv is missing, or is neither f nor m",
-                search("stairs-time", Map.of("step_count", "10"), child("2018-03", "")).why());
+                search("stairs-time", Map.of("step_count", "10"), child("2018-03", ""))
+                        .why());
         assertEquals(
                 "birth_month is missing in students.csv, or is not written as 2019-03",
                 search("walk-30s", Map.of(), child("March 2018", "f")).why());
@@ -114,8 +119,11 @@ class ReferenceSearchTest {
                 search("walk-30s", Map.of(), child("2013-03", "f")).why());
         assertEquals(
                 "protocol aid=walker: the children of the sources had none",
-                search("walk-30s", Map.of("aid", "walker"), child("2018-03", "f")).why());
-        assertEquals("", search("walk-30s", Map.of("aid", "none"), child("2018-03", "f")).why());
+                search("walk-30s", Map.of("aid", "walker"), child("2018-03", "f"))
+                        .why());
+        assertEquals(
+                "",
+                search("walk-30s", Map.of("aid", "none"), child("2018-03", "f")).why());
         assertEquals(
                 "no published value for this measure",
                 search("single-leg-stance", Map.of(), child("2018-03", "f")).why());

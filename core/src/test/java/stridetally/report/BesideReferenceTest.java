@@ -119,6 +119,8 @@ class BesideReferenceTest {
         int touched = WordScale.HELP.find("contact guard").orElseThrow().rank();
         assertEquals(
                 "a try needed help (contact guard): the children of the source had none",
-                beside("functional-reach", Map.of(), 4, known("8"), touched).score().reason());
+                beside("functional-reach", Map.of(), 4, known("8"), touched)
+                        .score()
+                        .reason());
     }
 }

@@ -80,13 +80,14 @@ class BothSidesTest {
 
     @Test
     void aDayWithOneSideIsShownAndSaid() {
-        List<BothSides> days = BothSides.of(
-                List.of(session("2026-01-12", known("4"))), List.of(session("2026-01-19", known("6"))));
+        List<BothSides> days =
+                BothSides.of(List.of(session("2026-01-12", known("4"))), List.of(session("2026-01-19", known("6"))));
         assertEquals(2, days.size());
         assertEquals(
                 "no value on the right: not tried on this day",
                 days.get(0).difference().reason());
         assertEquals(
-                "no value on the left: not tried on this day", days.get(1).index().reason());
+                "no value on the left: not tried on this day",
+                days.get(1).index().reason());
     }
 }

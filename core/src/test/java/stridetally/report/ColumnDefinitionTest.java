@@ -40,7 +40,8 @@ class ColumnDefinitionTest {
     @Test
     void noColumnIsDefinedThatNoTableHas() {
         for (ColumnDefinition one : all) {
-            boolean figure = one.table().equals("score --agreement") && one.column().startsWith("figure ");
+            boolean figure =
+                    one.table().equals("score --agreement") && one.column().startsWith("figure ");
             boolean everywhere = one.table().equals(ColumnDefinition.EVERY_TABLE)
                     && TABLES.values().stream().anyMatch(headings -> headings.contains(one.column()));
             boolean own = TABLES.getOrDefault(one.table(), List.of()).contains(one.column());

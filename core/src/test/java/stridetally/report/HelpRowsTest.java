@@ -31,17 +31,19 @@ class HelpRowsTest {
                 counts(2, at("independent", 3), at("stand-by", 5)), counts(0, at("stand-by", 1), at("minimal", 3)));
         HelpRows.Tries before = new HelpRows.Tries(counts(0, at("stand-by", 1), at("minimal", 1)), counts(0));
         List<String> rows = new HelpRows(WordScale.HELP, WordScale.PROMPT)
-                .rows(
-                        MadeCaseload.rich().goals.get(0),
-                        "winter",
-                        MadeCaseload.range("2026-11-23", "2027-03-05"),
-                        now,
-                        before)
-                .stream()
-                .map(row -> String.join(
-                        ",",
-                        row.subList(6, row.size()).stream().map(Cell::plain).toList()))
-                .toList();
+                        .rows(
+                                MadeCaseload.rich().goals.get(0),
+                                "winter",
+                                MadeCaseload.range("2026-11-23", "2027-03-05"),
+                                now,
+                                before)
+                        .stream()
+                        .map(row -> String.join(
+                                ",",
+                                row.subList(6, row.size()).stream()
+                                        .map(Cell::plain)
+                                        .toList()))
+                        .toList();
         // Probes 3/8 and 5/8 of the written ones, practice 1/4 and 3/4; before, 1/2 of two.
         assertEquals(
                 List.of(

@@ -24,9 +24,8 @@ class EventCounterTest {
     private final SessionTable table = new SessionTable(new SeriesNumbers());
 
     private static SeriesKey key(String measure, String lineLength) {
-        Protocol protocol = lineLength.isEmpty()
-                ? Protocol.NONE
-                : new Protocol(new TreeMap<>(Map.of("line_length", lineLength)));
+        Protocol protocol =
+                lineLength.isEmpty() ? Protocol.NONE : new Protocol(new TreeMap<>(Map.of("line_length", lineLength)));
         return new SeriesKey(
                 "", Tries.STUDENT, new MeasureId(measure), Side.NONE, protocol, TrialPlace.SCHOOL, Use.PROBE);
     }
@@ -36,7 +35,9 @@ class EventCounterTest {
     }
 
     private EventCount count(Visit... visits) {
-        return new EventCounter(table.index(), List.of(visits)).of(0, Protocol.NONE).get(0);
+        return new EventCounter(table.index(), List.of(visits))
+                .of(0, Protocol.NONE)
+                .get(0);
     }
 
     private static Visit visit(Visit.Status status, int minutes) {
@@ -86,10 +87,18 @@ class EventCounterTest {
         log("falls", "", "2");
         EventCount count = count();
         assertEquals("no walk-distance of these tries", count.metresWhy());
-        assertEquals(
-                "no line-time or walk-time of these tries, and no held visit with minutes on this day",
-                count.minutesWhy());
+        assertEquals("no walk-time of these tries, and no held visit with minutes on this day", count.minutesWhy());
         assertTrue(count.metres().isEmpty() && count.minutes().isEmpty());
+    }
+
+    @Test
+    void aWalkOfTheSameDayIsNotATraverseOfTheLine() {
+        log("step-offs", "4m", "3");
+        log("walk-time", "", "180");
+        log("walk-distance", "", "120");
+        EventCount count = count(visit(Visit.Status.HELD, 30));
+        assertEquals(4, count.metres().orElseThrow());
+        assertEquals("no line-time of these tries", count.minutesWhy());
     }
 
     @Test
