@@ -46,8 +46,7 @@ public record ReferenceSearch(List<Reference> serves, long months, String why) {
      * @param protocol of the test, with the usual keys of the goal filled in
      * @param on the day of the test, for the age
      */
-    public static ReferenceSearch of(
-            MeasureId measure, Protocol protocol, Optional<Student> student, LocalDate on) {
+    public static ReferenceSearch of(MeasureId measure, Protocol protocol, Optional<Student> student, LocalDate on) {
         List<Reference> candidates = Reference.all().stream()
                 .filter(one -> one.measure().equals(measure))
                 .toList();
@@ -65,8 +64,7 @@ public record ReferenceSearch(List<Reference> serves, long months, String why) {
         return ofAge(candidates, protocol, student.get(), months);
     }
 
-    private static ReferenceSearch ofAge(
-            List<Reference> candidates, Protocol protocol, Student student, long months) {
+    private static ReferenceSearch ofAge(List<Reference> candidates, Protocol protocol, Student student, long months) {
         List<Reference> ofAge = candidates.stream()
                 .filter(one -> months >= one.monthsFrom() && months <= one.monthsTo())
                 .toList();
@@ -111,7 +109,9 @@ public record ReferenceSearch(List<Reference> serves, long months, String why) {
             return Optional.empty();
         }
         String sex = student.sex().strip().toLowerCase(Locale.ROOT);
-        String known = sex.startsWith("f") || sex.startsWith("g") ? "f" : sex.startsWith("m") || sex.startsWith("b") ? "m" : "";
+        String known = sex.startsWith("f") || sex.startsWith("g")
+                ? "f"
+                : sex.startsWith("m") || sex.startsWith("b") ? "m" : "";
         if (known.isEmpty()) {
             return Optional.of("sex in students.csv is missing, or is neither f nor m");
         }

@@ -66,8 +66,8 @@ public record BesideReference(
         Estimate<StandardScore> score = reference.sd().isEmpty()
                 ? Estimate.notEstimable("the source prints no spread")
                 : value.flatMap(one -> expected.flatMap(mean -> measure.better()
-                        .map(way -> Estimate.of(StandardScore.of(
-                                one, mean, reference.sd().get(), better(way))))
+                        .map(way -> Estimate.of(
+                                StandardScore.of(one, mean, reference.sd().get(), better(way))))
                         .orElse(Estimate.notEstimable("neither way of this measure is better by itself"))));
         Estimate<Double> centile = measure.kind() == MeasureKind.DURATION
                 ? Estimate.notEstimable("times are skewed, and a normal centile would mislead")
@@ -83,8 +83,8 @@ public record BesideReference(
         OptionalInt most = session.mostHelp();
         int noTouch = help.find(NO_TOUCH).map(Level::rank).orElse(0);
         if (most.isPresent() && most.getAsInt() > noTouch) {
-            return Estimate.notEstimable("a try needed help (" + help.level(most.getAsInt()).word()
-                    + "): the children of the source had none");
+            return Estimate.notEstimable("a try needed help ("
+                    + help.level(most.getAsInt()).word() + "): the children of the source had none");
         }
         SessionValue value = reference.summary().map(how -> by(how, session)).orElse(session.value());
         return Measured.of(value)
@@ -103,8 +103,7 @@ public record BesideReference(
         };
     }
 
-    private static Estimate<Double> expected(
-            Reference reference, long months, List<Body> bodies, LocalDate on) {
+    private static Estimate<Double> expected(Reference reference, long months, List<Body> bodies, LocalDate on) {
         if (!reference.needsBody()) {
             return Estimate.of(reference.expected(months, 0, 0));
         }
@@ -113,8 +112,8 @@ public record BesideReference(
                 .filter(body -> body.heightCm().isPresent() && body.weightKg().isPresent())
                 .max(Comparator.comparing(Body::date));
         if (latest.isEmpty()) {
-            return Estimate.notEstimable("bodies.csv has no height_cm and weight_kg of the " + BODY_DAYS
-                    + " days up to " + on);
+            return Estimate.notEstimable(
+                    "bodies.csv has no height_cm and weight_kg of the " + BODY_DAYS + " days up to " + on);
         }
         double height = latest.get().heightCm().map(Amount::value).orElseThrow();
         double weight = latest.get().weightKg().map(Amount::value).orElseThrow();
@@ -127,7 +126,6 @@ public record BesideReference(
         }
         return wrong.isEmpty()
                 ? Estimate.finite(reference.expected(months, height, weight))
-                : Estimate.notEstimable(
-                        "bodies.csv, " + latest.get().date() + ": " + String.join("; ", wrong));
+                : Estimate.notEstimable("bodies.csv, " + latest.get().date() + ": " + String.join("; ", wrong));
     }
 }

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import stridetally.scoring.Session;
 import stridetally.stats.Estimate;
 import stridetally.stats.Symmetry;
+import stridetally.units.Amount;
 
 /**
  * The two sides of one measure on one day, kept apart. Difference and symmetry are of exact values only: a side that was
@@ -68,9 +69,14 @@ public record BothSides(
                 left,
                 right,
                 exact("left", left)
-                        .flatMap(one -> exact("right", right).flatMap(other -> Estimate.finite(other - one))),
+                        .flatMap(one -> exact("right", right).flatMap(other -> Estimate.finite(rounded(other - one)))),
                 symmetry.flatMap(Symmetry::index),
                 symmetry.flatMap(Symmetry::logRatio));
+    }
+
+    /** To the billionth, in which values are kept: a difference of doubles has stray digits beyond it. */
+    private static double rounded(double difference) {
+        return Math.rint(difference * Amount.ONE) / Amount.ONE;
     }
 
     private static Estimate<Symmetry> symmetry(double left, double right) {
@@ -80,8 +86,7 @@ public record BothSides(
     }
 
     private static Estimate<Measured> value(Optional<Session> session) {
-        return session.map(one -> Measured.of(one.value()))
-                .orElse(Estimate.notEstimable("not tried on this day"));
+        return session.map(one -> Measured.of(one.value())).orElse(Estimate.notEstimable("not tried on this day"));
     }
 
     private static Estimate<Double> exact(String side, Estimate<Measured> value) {

@@ -44,8 +44,7 @@ public record ExposureRows(String source) {
             "sessions_without",
             "reason");
 
-    private record Over(
-            String word, Function<EventCount, OptionalDouble> exposure, Function<EventCount, String> why) {}
+    private record Over(String word, Function<EventCount, OptionalDouble> exposure, Function<EventCount, String> why) {}
 
     /** The rows of a series over some days; none when no event was counted in them. */
     public List<List<Cell>> rows(

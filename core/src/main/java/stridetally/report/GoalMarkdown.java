@@ -1,11 +1,15 @@
 package stridetally.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import stridetally.forecast.GoalJudgement;
 import stridetally.model.Remark;
+import stridetally.scoring.HelpCounts;
 import stridetally.scoring.NotUsed;
 import stridetally.table.Cell;
 
@@ -33,6 +37,7 @@ final class GoalMarkdown {
         judgement(part);
         SideMarkdown sides = new SideMarkdown(page, part, period, method);
         part.sides().forEach(sides::write);
+        new BesideMarkdown(page, part).write();
         help(part);
         changes(part);
         next(part);
@@ -87,9 +92,27 @@ final class GoalMarkdown {
         page.heading(3, "Help and prompts");
         page.bullet("Permitted help", part.words().help());
         page.bullet("Permitted prompts", part.words().prompt());
+        most(part);
         table("help", HelpTable.ofHelp(part.help()));
         table("prompt", HelpTable.ofPrompts(part.help()));
         page.paragraph("A probe is a try that is measured; practice is a try that is taught and is in no value.");
+    }
+
+    /** By its word: places on the scale are never reckoned with. */
+    private void most(GoalPart part) {
+        String now = most(part.help().probeNow());
+        page.bullet(
+                "Most help of a probe",
+                period.previous().isPresent()
+                        ? now + "; in the period before " + most(part.help().probeBefore())
+                        : now);
+    }
+
+    private static String most(HelpCounts counts) {
+        List<HelpCounts.AtLevel> levels = counts.help();
+        return levels.isEmpty()
+                ? "not known"
+                : levels.get(levels.size() - 1).level().word();
     }
 
     private void table(String of, HelpTable table) {
@@ -107,13 +130,29 @@ final class GoalMarkdown {
                 table.rows().stream()
                         .map(row -> {
                             List<Cell> cells = new ArrayList<>(List.of(
-                                    Cell.code(row.word()), Cell.whole(row.probeNow()), Cell.whole(row.practiceNow())));
+                                    Cell.code(row.word()),
+                                    part(table, row, HelpTable.Row::probeNow),
+                                    part(table, row, HelpTable.Row::practiceNow)));
                             if (before) {
-                                cells.addAll(List.of(Cell.whole(row.probeBefore()), Cell.whole(row.practiceBefore())));
+                                cells.add(part(table, row, HelpTable.Row::probeBefore));
+                                cells.add(part(table, row, HelpTable.Row::practiceBefore));
                             }
                             return cells;
                         })
                         .toList());
+    }
+
+    /** {@code 14 (82 %)}: tries at a level, and their share of all tries of the column. */
+    private static Cell part(HelpTable table, HelpTable.Row row, ToIntFunction<HelpTable.Row> column) {
+        int all = table.rows().stream().mapToInt(column).sum();
+        int tries = column.applyAsInt(row);
+        return Cell.code(
+                tries == 0
+                        ? "0"
+                        : tries + " ("
+                                + BigDecimal.valueOf(100L * tries)
+                                        .divide(BigDecimal.valueOf(all), 0, RoundingMode.HALF_UP)
+                                + " %)");
     }
 
     /** Changes of strategy. */

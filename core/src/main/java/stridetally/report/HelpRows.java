@@ -44,8 +44,8 @@ public record HelpRows(WordScale help, WordScale prompt) {
     /**
      * The tries of one goal in one period.
      *
-     * @param use probe and practice of the period
-     * @param before the same of the period before
+     * @param probe counts of the probes
+     * @param practice counts of the practice
      */
     public record Tries(HelpCounts probe, HelpCounts practice) {
         HelpCounts of(Use use) {
@@ -117,20 +117,19 @@ public record HelpRows(WordScale help, WordScale prompt) {
         return rows;
     }
 
-    private static List<List<Cell>> rows(
-            List<Cell> start, Scale scale, WordScale words, Tries now, Tries before) {
+    private static List<List<Cell>> rows(List<Cell> start, Scale scale, WordScale words, Tries now, Tries before) {
         Levels probe = Levels.of(scale, now.of(Use.PROBE));
         Levels practice = Levels.of(scale, now.of(Use.PRACTICE));
         Levels probeBefore = Levels.of(scale, before.of(Use.PROBE));
         Levels practiceBefore = Levels.of(scale, before.of(Use.PRACTICE));
         int most = probe.at().keySet().stream().mapToInt(rank -> rank).max().orElse(-1);
-        int mostPractice = practice.at().keySet().stream().mapToInt(rank -> rank).max().orElse(-1);
+        int mostPractice =
+                practice.at().keySet().stream().mapToInt(rank -> rank).max().orElse(-1);
         List<List<Cell>> rows = new ArrayList<>();
         for (int rank = 0; rank < words.words().size(); rank++) {
             Level level = words.level(rank);
-            boolean occurs = probe.tries(rank) + practice.tries(rank) + probeBefore.tries(rank)
-                            + practiceBefore.tries(rank)
-                    > 0;
+            boolean occurs =
+                    probe.tries(rank) + practice.tries(rank) + probeBefore.tries(rank) + practiceBefore.tries(rank) > 0;
             if (occurs) {
                 List<Cell> cells = new ArrayList<>(start);
                 cells.addAll(List.of(
@@ -146,6 +145,9 @@ public record HelpRows(WordScale help, WordScale prompt) {
                         practiceBefore.share(level),
                         FigureCells.reasons(List.of(
                                 rank == most ? "most " + scale.word() + " of a probe" : "",
+                                probeBefore.written() + practiceBefore.written() == 0
+                                        ? "no try with its " + scale.word() + " written in a period before"
+                                        : "",
                                 rank == mostPractice ? "most " + scale.word() + " of a practice try" : ""))));
                 rows.add(cells);
             }

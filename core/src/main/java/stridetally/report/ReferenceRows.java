@@ -54,9 +54,10 @@ public record ReferenceRows(Map<String, String> citations) {
     private List<Cell> row(ReferenceTable.Line line, BesideReference one) {
         Reference reference = one.reference();
         List<Cell> cells = start(line);
-        cells.add(one.value().isEstimated()
-                ? FigureCells.of(one.value())
-                : FigureCells.of(line.session().value()));
+        cells.add(
+                one.value().isEstimated()
+                        ? FigureCells.of(one.value())
+                        : FigureCells.of(line.session().value()));
         cells.add(Cell.code(line.measure().unit().symbol()));
         cells.add(Cell.text(reference.group()));
         cells.add(FigureCells.of(one.expected()));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import stridetally.measures.Measure;
 import stridetally.measures.ReferenceSearch;
 import stridetally.model.Body;
@@ -13,7 +14,6 @@ import stridetally.model.Goal;
 import stridetally.model.MeasureId;
 import stridetally.model.Protocol;
 import stridetally.model.SeriesKey;
-import stridetally.model.Side;
 import stridetally.model.TrialPlace;
 import stridetally.model.Use;
 import stridetally.scoring.GoalScorer;
@@ -31,8 +31,7 @@ public final class ReferenceTable {
     private final Function<MeasureId, Optional<Measure>> measures;
 
     /** Over scored tries; {@code measures} is the catalogue. */
-    public ReferenceTable(
-            GoalScorer scorer, Caseload caseload, Function<MeasureId, Optional<Measure>> measures) {
+    public ReferenceTable(GoalScorer scorer, Caseload caseload, Function<MeasureId, Optional<Measure>> measures) {
         this.scorer = scorer;
         this.caseload = caseload;
         this.measures = measures;
@@ -63,6 +62,19 @@ public final class ReferenceTable {
 
     /** Every line, by student, measure, side and protocol. */
     public List<Line> lines() {
+        return lines(any -> true);
+    }
+
+    /** The lines of the tries that a goal takes. */
+    List<Line> lines(Goal goal) {
+        return lines(key ->
+                        key.student().equals(goal.student()) && key.measure().equals(goal.measure()))
+                .stream()
+                .filter(line -> line.goals().contains(goal))
+                .toList();
+    }
+
+    private List<Line> lines(Predicate<SeriesKey> shown) {
         List<Line> lines = new ArrayList<>();
         for (int series = 0; series < scorer.index().seriesCount(); series++) {
             SeriesKey key = scorer.index().numbers().key(series);
@@ -70,6 +82,7 @@ public final class ReferenceTable {
             boolean ours = key.source().isEmpty()
                     || key.source().equals(caseload.settings().id());
             if (ours
+                    && shown.test(key)
                     && key.use() == Use.PROBE
                     && key.place() != TrialPlace.HOME
                     && ReferenceSearch.knows(key.measure())) {
@@ -82,14 +95,6 @@ public final class ReferenceTable {
                 .thenComparing(line -> line.protocol().text())
                 .thenComparing(line -> line.key().place()));
         return lines;
-    }
-
-    /** The lines of one goal's side. */
-    List<Line> lines(Goal goal, Side side) {
-        return lines().stream()
-                .filter(line -> line.goals().contains(goal)
-                        && (side == Side.NONE || line.key().side() == side))
-                .toList();
     }
 
     private Optional<Line> line(int series, SeriesKey key) {
@@ -111,14 +116,19 @@ public final class ReferenceTable {
         Protocol protocol = goals.isEmpty()
                 ? key.protocol()
                 : key.protocol().over(goals.get(0).protocol());
-        ReferenceSearch found = ReferenceSearch.of(
-                key.measure(), protocol, caseload.student(key.student()), session.date());
+        ReferenceSearch found =
+                ReferenceSearch.of(key.measure(), protocol, caseload.student(key.student()), session.date());
         List<Body> bodies = caseload.bodies().stream()
                 .filter(body -> body.student().equals(key.student()))
                 .toList();
         List<BesideReference> beside = found.serves().stream()
                 .map(one -> BesideReference.of(
-                        found, one, measure, session, bodies, caseload.settings().help()))
+                        found,
+                        one,
+                        measure,
+                        session,
+                        bodies,
+                        caseload.settings().help()))
                 .toList();
         return new Line(key, measure, goals, protocol, session, beside, found.why());
     }

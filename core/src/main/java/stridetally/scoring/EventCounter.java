@@ -24,13 +24,14 @@ import stridetally.units.ValueGrammar;
 /**
  * Counts events and finds what they were counted over. Tries: those on which they were written. Metres: the length of the
  * line of the protocol for each try, else the {@code walk-distance} of the same day, label, place and use. Minutes: the
- * {@code line-time} or {@code walk-time} of the same, else, where the tries are no traverses of a line, the minutes of the
- * visit held on the day. Times and distances must be of as many tries as the events, or the events of one row.
+ * {@code line-time} of the same on a line, else the {@code walk-time}, else the minutes of the visit held on the day: never
+ * on a line, whose traverses are a small part of it. Times and distances must be of as many tries as the events, or the events of one row.
  */
 public final class EventCounter {
     private static final String LINE_LENGTH = "line_length";
     private static final MeasureId WALK_DISTANCE = new MeasureId("walk-distance");
-    private static final List<MeasureId> TIMES = List.of(new MeasureId("line-time"), new MeasureId("walk-time"));
+    private static final MeasureId LINE_TIME = new MeasureId("line-time");
+    private static final MeasureId WALK_TIME = new MeasureId("walk-time");
     private static final double SECONDS = 60;
 
     private final SessionIndex index;
@@ -111,17 +112,12 @@ public final class EventCounter {
     }
 
     private Found minutes(SeriesKey key, TrialGroup session, int tries) {
-        Found first = Found.none("no line-time or walk-time of these tries");
-        for (MeasureId time : TIMES) {
-            Found seconds = companion(key, time, session, tries);
-            if (seconds.amount().isPresent()) {
-                return Found.of(seconds.amount().getAsDouble() / SECONDS);
-            }
-            first = seconds.why().startsWith("no ") ? first : seconds;
+        boolean onLine = key.protocol().keys().containsKey(LINE_LENGTH);
+        Found seconds = companion(key, onLine ? LINE_TIME : WALK_TIME, session, tries);
+        if (seconds.amount().isPresent()) {
+            return Found.of(seconds.amount().getAsDouble() / SECONDS);
         }
-        return key.protocol().keys().containsKey(LINE_LENGTH) || tries > 1
-                ? first
-                : visit(key.student(), session.date(), first);
+        return onLine || tries > 1 ? seconds : visit(key.student(), session.date(), seconds);
     }
 
     private Found visit(StudentCode student, LocalDate date, Found otherwise) {
@@ -169,7 +165,6 @@ public final class EventCounter {
 
     /** A key without side and protocol, of some measure. */
     private static SeriesKey where(SeriesKey key, MeasureId measure) {
-        return new SeriesKey(
-                key.source(), key.student(), measure, Side.NONE, Protocol.NONE, key.place(), key.use());
+        return new SeriesKey(key.source(), key.student(), measure, Side.NONE, Protocol.NONE, key.place(), key.use());
     }
 }

@@ -78,8 +78,8 @@ public final class GoalScorer {
                 .filter(goal ->
                         goal.student().equals(key.student()) && goal.measure().equals(key.measure()))
                 .filter(goal -> measures.apply(goal.measure())
-                        .map(measure -> match.find(goal, measure).taken().stream()
-                                .anyMatch(taken -> taken.series() == series))
+                        .map(measure ->
+                                match.find(goal, measure).taken().stream().anyMatch(taken -> taken.series() == series))
                         .orElse(false))
                 .toList();
     }

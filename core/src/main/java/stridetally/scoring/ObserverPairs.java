@@ -88,8 +88,8 @@ public final class ObserverPairs {
                 List<Trial> others = new ArrayList<>(second.getOrDefault(number, List.of()));
                 for (Trial one : ones) {
                     List<Trial> mates = others.stream()
-                            .filter(other -> agree(
-                                    one.key().protocol(), other.key().protocol()))
+                            .filter(other ->
+                                    agree(one.key().protocol(), other.key().protocol()))
                             .toList();
                     if (mates.size() == 1) {
                         pairs.add(new Pair(one, mates.get(0)));

@@ -19,9 +19,7 @@ public final class PoissonInterval {
             throw new IllegalArgumentException("count " + count);
         }
         double tail = (1 - level) / 2;
-        double low = count == 0
-                ? 0
-                : ChiSquaredDistribution.of(2.0 * count).inverseCumulativeProbability(tail) / 2;
+        double low = count == 0 ? 0 : ChiSquaredDistribution.of(2.0 * count).inverseCumulativeProbability(tail) / 2;
         double high = ChiSquaredDistribution.of(2.0 * count + 2).inverseSurvivalProbability(tail) / 2;
         return new Interval(low, high, level);
     }

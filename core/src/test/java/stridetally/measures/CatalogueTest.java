@@ -66,6 +66,8 @@ class CatalogueTest {
                 "hop-distance",
                 "success",
                 "independent-share",
+                "rests",
+                "side-time",
                 "falls"
             })
     void knowsEveryMeasureThatALogMayName(String id) {
@@ -83,6 +85,7 @@ class CatalogueTest {
             used.addAll(List.of(measure.source().split(" ", -1)));
         }
         PublishedError.all().forEach(error -> used.add(error.source()));
+        Reference.all().forEach(value -> used.add(value.source()));
         assertEquals(new TreeSet<>(citations.keySet()), used);
         citations.forEach((id, citation) -> assertFalse(citation.isBlank(), id));
     }

@@ -34,9 +34,11 @@ public final class ExposureOutput {
     public static Content logbook(ScoredLogbook book, Predicate<StudentCode> shown, Format format) {
         return Content.text(out -> {
             TableWriter table = Tables.open(format, out, ExposureRows.HEADINGS);
-            ExposureRows rows = new ExposureRows(book.open().caseload().settings().id());
+            ExposureRows rows =
+                    new ExposureRows(book.open().caseload().settings().id());
             SessionIndex index = book.scorer().index();
-            EventCounter counter = new EventCounter(index, book.open().caseload().visits());
+            EventCounter counter =
+                    new EventCounter(index, book.open().caseload().visits());
             for (int series : events(index, book.open().catalogue(), key -> shown.test(key.student()))) {
                 SeriesKey key = index.numbers().key(series);
                 Protocol usual = book.scorer().goalsOf(series).stream()
@@ -105,7 +107,8 @@ public final class ExposureOutput {
                 series.add(one);
             }
         }
-        series.sort(Comparator.comparing((Integer one) -> index.numbers().key(one).student())
+        series.sort(Comparator.comparing(
+                        (Integer one) -> index.numbers().key(one).student())
                 .thenComparing(one -> index.numbers().key(one).measure())
                 .thenComparing(one -> index.numbers().key(one).side())
                 .thenComparing(one -> index.numbers().key(one).protocol().text())

@@ -52,7 +52,8 @@ public final class HelpOutput {
 
     private static HelpRows.Tries tries(ScoredLogbook book, Goal goal, Optional<DateRange> days) {
         return days.map(range -> new HelpRows.Tries(
-                        book.scorer().help(goal, Use.PROBE, range), book.scorer().help(goal, Use.PRACTICE, range)))
+                        book.scorer().help(goal, Use.PROBE, range),
+                        book.scorer().help(goal, Use.PRACTICE, range)))
                 .orElse(new HelpRows.Tries(GoalEvidence.NO_HELP, GoalEvidence.NO_HELP));
     }
 }

@@ -14,7 +14,8 @@ final class Periods {
     /** Those that have begun, in the order of the settings. */
     static List<ReportPeriod> begun(ScoredLogbook book, StudentCode code) {
         var settings = book.open().caseload().settings();
-        String school = book.open().caseload().student(code).map(Student::school).orElse("");
+        String school =
+                book.open().caseload().student(code).map(Student::school).orElse("");
         return settings.periods().stream()
                 .map(Period::name)
                 .distinct()

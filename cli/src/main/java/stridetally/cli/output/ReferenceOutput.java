@@ -21,8 +21,8 @@ public final class ReferenceOutput {
         return Content.text(out -> {
             TableWriter table = Tables.open(format, out, ReferenceRows.HEADINGS);
             ReferenceRows rows = new ReferenceRows(Catalogue.citations());
-            ReferenceTable lines = new ReferenceTable(
-                    book.scorer(), book.open().caseload(), ScoredLogbook.measures(book.open()));
+            ReferenceTable lines =
+                    new ReferenceTable(book.scorer(), book.open().caseload(), ScoredLogbook.measures(book.open()));
             for (ReferenceTable.Line line : lines.lines()) {
                 if (shown.test(line.key().student())) {
                     for (List<Cell> row : rows.rows(line)) {

@@ -92,13 +92,7 @@ public final class SidesOutput {
             SeriesKey key = series.key();
             if (key.side() != Side.NONE) {
                 SeriesKey both = new SeriesKey(
-                        key.source(),
-                        key.student(),
-                        key.measure(),
-                        Side.NONE,
-                        key.protocol(),
-                        key.place(),
-                        key.use());
+                        key.source(), key.student(), key.measure(), Side.NONE, key.protocol(), key.place(), key.use());
                 byKey.computeIfAbsent(both, any -> new LinkedHashMap<>())
                         .computeIfAbsent(key.side(), any -> new ArrayList<>())
                         .addAll(series.sessions());
@@ -112,9 +106,7 @@ public final class SidesOutput {
                         one.getValue().getOrDefault(Side.RIGHT, List.of()));
                 for (BothSides day : days) {
                     table.row(rows.row(
-                            one.getKey(),
-                            catalogue.find(one.getKey().measure()).orElseThrow(),
-                            day));
+                            one.getKey(), catalogue.find(one.getKey().measure()).orElseThrow(), day));
                 }
             }
         }
