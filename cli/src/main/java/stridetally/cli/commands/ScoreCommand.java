@@ -20,6 +20,7 @@ import stridetally.cli.options.ForecastWay;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.RecordingOptions;
 import stridetally.cli.options.ScoreBy;
 import stridetally.cli.options.ScoreByWord;
 import stridetally.cli.options.SourceOption;
@@ -31,6 +32,7 @@ import stridetally.cli.output.SessionOutput;
 import stridetally.cli.output.TrialOutput;
 import stridetally.model.GoalId;
 import stridetally.model.StudentCode;
+import stridetally.recordings.RecordingKind;
 
 /** {@code score}: what was counted, by trial, session, period, goal or student. */
 public final class ScoreCommand implements Subcommand {
@@ -52,6 +54,7 @@ public final class ScoreCommand implements Subcommand {
             "--agreement",
             "Two observers on the same tries: percent agreement, kappa, ICC, limits of agreement, SEM, MDC95.");
 
+    private final RecordingOptions recording = new RecordingOptions();
     private final NarrowOptions narrow = new NarrowOptions();
     private final WritingOptions writing = new WritingOptions();
     private final AsOfOption asOf = new AsOfOption();
@@ -67,13 +70,15 @@ public final class ScoreCommand implements Subcommand {
         spec = declared;
         declared.usageMessage()
                 .description(
-                        "Sessions with their value, help, criterion and streak; or trials, periods, goals, students."
+                        "Sessions with their value, help, criterion and streak; or trials, periods, goals, students;"
+                                + " or the figures of a recording of footfalls or sway, each with its definition."
                                 + " Amounts are unrounded and in the unit of the unit column.")
                 .footer("  stridetally score samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20");
         source.addTo(declared);
         by.addTo(declared);
         goal.addTo(declared);
         agreement.addTo(declared);
+        recording.addTo(declared);
         narrow.addTo(declared);
         writing.addTo(declared);
         asOf.addTo(declared);
@@ -82,6 +87,10 @@ public final class ScoreCommand implements Subcommand {
 
     @Override
     public Integer call() {
+        Optional<RecordingKind> kind = ScoringRecordings.kind(source, recording);
+        if (kind.isPresent()) {
+            return new ScoringRecordings(console, output).run(source, kind.get(), recording);
+        }
         LocalDate day = asOf.day(console.clock());
         Sources sources = new Sources(console);
         if (agreement.typed()) {
