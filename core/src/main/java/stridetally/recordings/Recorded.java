@@ -1,6 +1,9 @@
 package stridetally.recordings;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What one recording file gave.
@@ -20,6 +23,30 @@ public record Recorded(List<Walk> walks, int refused) {
         public Walk {
             figures = List.copyOf(figures);
             protocol = List.copyOf(protocol);
+        }
+
+        /** Keys as somebody wrote them, with those that the recording itself says where they are silent. */
+        public String over(String written) {
+            return over(written, key -> true);
+        }
+
+        /** The same with the keys of one measure only. */
+        String over(String written, Predicate<String> wanted) {
+            StringBuilder text = new StringBuilder(written);
+            Set<String> named = new HashSet<>();
+            for (String pair : written.split(";", -1)) {
+                int equals = pair.indexOf('=');
+                named.add(equals < 0 ? "" : SampleTable.fold(pair.substring(0, equals)));
+            }
+            for (ProtocolKey key : protocol) {
+                if (wanted.test(key.key()) && !named.contains(key.key())) {
+                    text.append(text.length() == 0 ? "" : ";")
+                            .append(key.key())
+                            .append('=')
+                            .append(key.value());
+                }
+            }
+            return text.toString();
         }
     }
 

@@ -3,10 +3,8 @@ package stridetally.recordings;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import stridetally.measures.Measure;
 import stridetally.table.Cell;
@@ -73,7 +71,8 @@ public final class RecordingTrials {
                         case "value" -> value(figure.value().orElseThrow());
                         case "unit" -> figure.unit();
                         case "side" -> figure.side().word();
-                        case "protocol" -> protocol(row.cell("protocol"), walk, measure);
+                        case "protocol" -> walk.over(
+                                row.cell("protocol"), measure.protocolKeys()::contains);
                         case "note" -> "recording of line " + row.at().line() + " of the manifest"
                                 + (walk.walk().isEmpty() ? "" : ", walk " + walk.walk()) + ", n = " + figure.n();
                         default -> row.cell(heading);
@@ -92,24 +91,5 @@ public final class RecordingTrials {
     private static String value(double figure) {
         BigDecimal value = BigDecimal.valueOf(figure).setScale(DECIMALS, RoundingMode.HALF_UP);
         return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
-    }
-
-    /** The keys of the manifest stand; those of the recording are added where the measure has them. */
-    static String protocol(String written, Recorded.Walk walk, Measure measure) {
-        StringBuilder text = new StringBuilder(written);
-        Set<String> named = new HashSet<>();
-        for (String pair : written.split(";", -1)) {
-            int equals = pair.indexOf('=');
-            named.add(equals < 0 ? "" : SampleTable.fold(pair.substring(0, equals)));
-        }
-        for (Recorded.ProtocolKey key : walk.protocol()) {
-            if (measure.protocolKeys().contains(key.key()) && !named.contains(key.key())) {
-                text.append(text.length() == 0 ? "" : ";")
-                        .append(key.key())
-                        .append('=')
-                        .append(key.value());
-            }
-        }
-        return text.toString();
     }
 }

@@ -41,7 +41,7 @@ final class SwayFigures {
         boolean pressure = samples.unit() == SwayUnit.PRESSURE;
         String unit = samples.unit().symbol();
         String prefix = pressure ? "sway-" : "trunk-sway-";
-        String whole = samples.gaps() == 0 ? "" : samples.gaps() + " gaps in the recording";
+        String whole = samples.gaps() == 0 ? "" : samples.gapWords() + " in the recording";
         add("samples", "count", "", n, detrend.words() + "; no filter was applied here");
         add("seconds", "s", "", samples.seconds(), "last time less first");
         add("rate", "Hz", "", 1 / samples.interval(), "from the times between samples");

@@ -10,6 +10,11 @@ package stridetally.recordings;
 record SwaySamples(
         SwayUnit unit, int count, double[] time, double[] sideways, double[] forward, double interval, int gaps, long firstGap) {
 
+    /** {@code 1 gap}, {@code 3 gaps}. */
+    String gapWords() {
+        return gaps + (gaps == 1 ? " gap" : " gaps");
+    }
+
     double seconds() {
         return time[count - 1] - time[0];
     }

@@ -20,6 +20,7 @@ import stridetally.cli.options.ForecastWay;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.RecordingOptions;
 import stridetally.cli.options.ScoreBy;
 import stridetally.cli.options.ScoreByWord;
 import stridetally.cli.options.SourceOption;
@@ -35,6 +36,7 @@ import stridetally.cli.output.SidesOutput;
 import stridetally.cli.output.TrialOutput;
 import stridetally.model.GoalId;
 import stridetally.model.StudentCode;
+import stridetally.recordings.RecordingKind;
 
 /** {@code score}: what was counted, by trial, session, period, goal or student. */
 public final class ScoreCommand implements Subcommand {
@@ -56,6 +58,7 @@ public final class ScoreCommand implements Subcommand {
             "--agreement",
             "Two observers on the same tries: percent agreement, kappa, ICC, limits of agreement, SEM, MDC95.");
 
+    private final RecordingOptions recording = new RecordingOptions();
     private final NarrowOptions narrow = new NarrowOptions();
     private final WritingOptions writing = new WritingOptions();
     private final AsOfOption asOf = new AsOfOption();
@@ -73,13 +76,15 @@ public final class ScoreCommand implements Subcommand {
                 .description(
                         "Sessions with their value, help, criterion and streak; or trials, periods, goals, students;"
                                 + " or help (tries at each level), sides (left and right), exposure (rates of falls, rests,"
-                                + " step-offs), reference (beside published values). Amounts are unrounded and in the unit of"
-                                + " the unit column. Each column is defined by: stridetally measures --columns")
+                                + " step-offs), reference (beside published values); or the figures of a recording of footfalls"
+                                + " or sway. Amounts are unrounded and in the unit of the unit column. Each column is defined"
+                                + " by: stridetally measures --columns")
                 .footer("  stridetally score samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20");
         source.addTo(declared);
         by.addTo(declared);
         goal.addTo(declared);
         agreement.addTo(declared);
+        recording.addTo(declared);
         narrow.addTo(declared);
         writing.addTo(declared);
         asOf.addTo(declared);
@@ -88,6 +93,10 @@ public final class ScoreCommand implements Subcommand {
 
     @Override
     public Integer call() {
+        Optional<RecordingKind> kind = ScoringRecordings.kind(source, recording);
+        if (kind.isPresent()) {
+            return new ScoringRecordings(console, output).run(source, kind.get(), recording);
+        }
         LocalDate day = asOf.day(console.clock());
         Sources sources = new Sources(console);
         if (agreement.typed()) {
