@@ -17,12 +17,10 @@ final class FormAttempt {
             EnumSet.of(TrialColumn.STUDENT, TrialColumn.DATE, TrialColumn.MEASURE, TrialColumn.VALUE);
     private static final String SHEET_MAY_SAY =
             " (where each sheet is one student's, say student = \"{sheet}\" under [constants] of a mapping)";
-    private static final Set<String> NAME_HEADINGS = Set.of("name", "nombre", "kid");
     private static final Set<TrialColumn> MAY_BE_NAMES = EnumSet.of(TrialColumn.STUDENT, TrialColumn.OBSERVER);
 
     private final String file;
     private final FormMapping mapping;
-    private final HeadingReader reader;
     private final HeadingRows rows;
     private final List<ColumnMeaning> columns;
     private final List<String> notes = new ArrayList<>();
@@ -32,107 +30,23 @@ final class FormAttempt {
     FormAttempt(FormFinder finder, HeadingRows rows, List<Row> above) {
         this.file = finder.file();
         this.mapping = finder.mapping();
-        this.reader = finder.reader();
         this.rows = rows;
-        this.columns = meanings();
+        this.columns = ColumnMeanings.of(rows.headings(), mapping, finder.reader());
+        noteUnknown();
         this.titles = new FormTitles(file, mapping, finder.roster(), this::isThere).said(above);
     }
 
-    private List<ColumnMeaning> meanings() {
-        List<ColumnMeaning> read = new ArrayList<>();
-        int numbers = 0;
-        for (String heading : rows.headings()) {
-            numbers += HeadingReader.isNumber(heading) ? 1 : 0;
-        }
-        for (String heading : rows.headings()) {
-            read.add(meaning(heading, numbers > 1));
-        }
-        if (named(read, TrialColumn.STUDENT) > 1) {
-            namesBesideCodes(read);
-        }
-        if (found(read) > 0 && !names(read, TrialColumn.VALUE)) {
-            unitsAsValues(read);
-        }
-        for (int column = 0; column < read.size(); column++) {
+    private void noteUnknown() {
+        for (int column = 0; column < columns.size(); column++) {
             String heading = rows.headings().get(column);
-            boolean told = read.get(column).why().equals("not known");
-            if (told && !OurColumns.isExtra(heading)) {
+            if (columns.get(column).notKnown() && !OurColumns.isExtra(heading)) {
                 unknown.add(heading);
-            }
-        }
-        return read;
-    }
-
-    /** A heading that is only a number says the number of a try, where several do. */
-    private ColumnMeaning meaning(String heading, boolean numbered) {
-        Optional<ColumnMeaning> said = mapping.of(heading);
-        if (said.isPresent()) {
-            return said.get();
-        }
-        Optional<ColumnMeaning> found =
-                HeadingReader.isNumber(heading) && !numbered ? Optional.empty() : reader.read(heading);
-        return found.isPresent()
-                ? found.get()
-                : new ColumnMeaning(Optional.empty(), Map.of(), "", heading.isEmpty() ? "no heading" : "not known");
-    }
-
-    private static int found(List<ColumnMeaning> columns) {
-        int found = 0;
-        for (ColumnMeaning one : columns) {
-            found += one.column().isPresent() ? 1 : 0;
-        }
-        return found;
-    }
-
-    private static boolean names(List<ColumnMeaning> columns, TrialColumn column) {
-        for (ColumnMeaning one : columns) {
-            if (one.column().isPresent() && one.column().get() == column) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** A column of names beside one of codes is passed over, since names never go into a logbook. */
-    private void namesBesideCodes(List<ColumnMeaning> read) {
-        for (int column = 0; column < read.size(); column++) {
-            boolean name =
-                    NAME_HEADINGS.contains(TrialColumn.fold(rows.headings().get(column)));
-            if (name
-                    && read.get(column).why().equals(HeadingReader.BY_HEADING)
-                    && named(read, TrialColumn.STUDENT) > 1) {
-                read.set(column, new ColumnMeaning(Optional.empty(), Map.of(), "", "not known"));
-            }
-        }
-    }
-
-    private static long named(List<ColumnMeaning> columns, TrialColumn column) {
-        long named = 0;
-        for (ColumnMeaning one : columns) {
-            named += one.ofTheRow() && one.column().orElseThrow() == column ? 1 : 0;
-        }
-        return named;
-    }
-
-    /** {@code Seconds} or {@code Time} over a column, where nothing else is a value. */
-    private void unitsAsValues(List<ColumnMeaning> read) {
-        for (int column = 0; column < read.size(); column++) {
-            String heading = rows.headings().get(column);
-            boolean unit = HeadingReader.isUnit(heading);
-            String bare = TrialColumn.fold(heading.replaceFirst("\\s*[(\\[].*$", ""));
-            if (read.get(column).column().isEmpty() && (unit || bare.equals("time") || bare.equals("tiempo"))) {
-                String named = unit
-                        ? heading
-                        : heading.replaceFirst("^[^(\\[]*[(\\[]?", "").replaceAll("[)\\]]", "");
-                read.set(
-                        column,
-                        ColumnMeaning.plain(TrialColumn.VALUE, named.strip(), "the only heading that names a unit"));
             }
         }
     }
 
     private boolean isThere(TrialColumn column) {
-        return names(columns, column);
+        return ColumnMeanings.name(column, columns);
     }
 
     /** How many columns a heading of their own names, which a row of data hardly does. */
@@ -154,7 +68,7 @@ final class FormAttempt {
     }
 
     int found() {
-        return found(columns);
+        return ColumnMeanings.found(columns);
     }
 
     private boolean sideBySide() {
@@ -189,6 +103,10 @@ final class FormAttempt {
     }
 
     TrialForm form() {
+        Optional<InputRefused> two = twoStudents();
+        if (two.isPresent()) {
+            throw two.get();
+        }
         FormRules rules = mapping.rules().with(titles);
         Map<TrialColumn, Integer> row = rowIndex();
         List<TrialLayout> tries = new ArrayList<>();
@@ -238,12 +156,32 @@ final class FormAttempt {
             TrialColumn named = meaning.column().orElseThrow();
             Integer before = index.putIfAbsent(named, column);
             if (before != null) {
-                throw new InputRefused(file + ":" + rows.lastLine() + ": columns " + (before + 1) + " and "
-                        + (column + 1) + " are both taken for \"" + named.heading()
-                        + "\"; rename one of them, or say with --columns which one it is, and import again");
+                throw new InputRefused(bothTaken(before, column, named)
+                        + "; rename one of them, or say with --columns which one it is," + " and import again");
             }
         }
         return index;
+    }
+
+    private String bothTaken(int one, int other, TrialColumn column) {
+        return file + ":" + rows.lastLine() + ": columns " + (one + 1) + " and " + (other + 1)
+                + " are both taken for \"" + column.heading() + "\"";
+    }
+
+    /** Two students in a row: one of them would be given the tries of the other. */
+    Optional<InputRefused> twoStudents() {
+        List<Integer> places = new ArrayList<>();
+        for (int column = 0; column < columns.size(); column++) {
+            if (columns.get(column).column().equals(Optional.of(TrialColumn.STUDENT))) {
+                places.add(column);
+            }
+        }
+        return places.size() < 2
+                ? Optional.empty()
+                : Optional.of(new InputRefused(bothTaken(places.get(0), places.get(1), TrialColumn.STUDENT)
+                        + "; where a row holds two students, give each a row of its own: put the second one's cells, with"
+                        + " the date, below the first one's. Where both mean one student, rename one of them, or say with"
+                        + " --columns which one it is, and import again"));
     }
 
     /** The layout of the try in one value column: its own columns, and those of the row that it does not set. */
@@ -266,7 +204,15 @@ final class FormAttempt {
         return new TrialLayout(index, rows.headings(), own.unit(), unknown, rules.with(own.sets()), others);
     }
 
+    long line() {
+        return rows.lastLine();
+    }
+
     InputRefused refusal(String name) {
+        return twoStudents().orElseGet(() -> lacking(name));
+    }
+
+    private InputRefused lacking(String name) {
         List<String> words = new ArrayList<>();
         Set<TrialColumn> missing = missing();
         if (missing.contains(TrialColumn.STUDENT) && missing.contains(TrialColumn.DATE) && sideBySide()) {

@@ -113,6 +113,17 @@ public final class FormFinder {
                 .orElseGet(() -> likely(firstRows).refusal(file));
     }
 
+    /** Whether the most likely headings stand below the first row, under titles. */
+    public boolean headedBelow(List<Row> firstRows) {
+        FormAttempt likely = likely(firstRows);
+        return likely.plain() > 1 && likely.line() > firstRows.get(0).line();
+    }
+
+    /** Whether the most likely headings name two students a row. */
+    public boolean holdsTwoStudents(List<Row> firstRows) {
+        return likely(firstRows).twoStudents().isPresent();
+    }
+
     /** Whether the days stand in one row. */
     public static boolean liesOnItsSide(List<Row> firstRows) {
         return DaysAcross.in(firstRows).isPresent();

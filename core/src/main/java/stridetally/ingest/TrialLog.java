@@ -130,6 +130,7 @@ public final class TrialLog {
         private final List<TrialChecker> checkers = new ArrayList<>();
         private final RowEnds ends = new RowEnds(name(), form);
         private final UnheadedCells unheaded = new UnheadedCells(name(), form.headings());
+        private final UnreadValues unread = new UnreadValues(name(), form);
         private long count;
         private long blank;
 
@@ -150,6 +151,7 @@ public final class TrialLog {
                 return;
             }
             unheaded.look(row.cells(), row.line());
+            unread.look(row.cells(), row.line());
             for (int which = 0; which < checkers.size(); which++) {
                 TrialLayout layout = form.tries().get(which);
                 count++;
@@ -165,6 +167,7 @@ public final class TrialLog {
         List<String> notes() {
             List<String> notes = new ArrayList<>(ends.notes());
             notes.addAll(unheaded.notes());
+            notes.addAll(unread.notes());
             return notes;
         }
 

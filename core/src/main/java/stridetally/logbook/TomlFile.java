@@ -39,7 +39,17 @@ final class TomlFile {
             if (Files.size(file) > LARGEST) {
                 throw new InputRefused(name + " is larger than a settings file can be; expected at most 1 MB");
             }
-            String text = Files.readString(file, StandardCharsets.UTF_8);
+            return of(Files.readString(file, StandardCharsets.UTF_8), name);
+        } catch (CharacterCodingException wrongEncoding) {
+            throw new InputRefused(name + " is not UTF-8; save it as UTF-8", wrongEncoding);
+        } catch (IOException unreadable) {
+            throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
+        }
+    }
+
+    /** The settings in a text; {@code name} is what messages call it. */
+    static TomlFile of(String text, String name) {
+        try {
             String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
             return new TomlFile(name, plain.lines().toList(), tree(plain));
         } catch (JsonProcessingException broken) {
@@ -47,10 +57,6 @@ final class TomlFile {
             String line = location == null ? "" : ":" + location.getLineNr();
             throw new InputRefused(name + line + ": not TOML (" + broken.getOriginalMessage()
                     + "); correct it; texts stand in quote marks, lists in brackets");
-        } catch (CharacterCodingException wrongEncoding) {
-            throw new InputRefused(name + " is not UTF-8; save it as UTF-8", wrongEncoding);
-        } catch (IOException unreadable) {
-            throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
         }
     }
 

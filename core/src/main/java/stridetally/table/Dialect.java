@@ -96,7 +96,8 @@ public record Dialect(char delimiter, boolean sepLine) {
                 : cells(parser, lines.get(0)).size();
     }
 
+    /** A line whose quotes do not work out, as where a heading goes on in the next line, still shows its delimiter. */
     private static List<String> cells(RecordParser parser, String line) {
-        return parser.cells(line).orElse(List.of());
+        return parser.cells(line).orElseGet(() -> parser.split(line.toCharArray(), 0, line.length()));
     }
 }
