@@ -89,11 +89,15 @@ public record CaseloadRates(List<OfSide> rates) {
 
     /** What the others say of a goal, or why they say nothing. */
     public Estimate<Others> beside(Goal goal) {
+        return beside(goal.student(), goal.measure(), way(goal));
+    }
+
+    Estimate<Others> beside(StudentCode student, MeasureId measure, double way) {
         List<OfSide> same = new ArrayList<>();
         List<OfSide> any = new ArrayList<>();
         for (OfSide one : rates) {
-            if (!one.student().equals(goal.student())) {
-                if (one.measure().equals(goal.measure())) {
+            if (!one.student().equals(student)) {
+                if (one.measure().equals(measure)) {
                     same.add(one);
                 }
                 if (one.way() != 0) {
@@ -104,8 +108,8 @@ public record CaseloadRates(List<OfSide> rates) {
         if (students(same) >= SAME_MEASURE) {
             return Estimate.of(others(Kin.SAME_MEASURE, same, 1));
         }
-        if (students(any) >= ANY_MEASURE && way(goal) != 0) {
-            return Estimate.of(others(Kin.ALL_MEASURES, any, way(goal)));
+        if (students(any) >= ANY_MEASURE && way != 0) {
+            return Estimate.of(others(Kin.ALL_MEASURES, any, way));
         }
         return Estimate.notEstimable("fewer than " + SAME_MEASURE + " other students have a rate on this measure, and"
                 + " fewer than " + ANY_MEASURE + " on any");

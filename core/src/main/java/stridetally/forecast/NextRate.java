@@ -31,7 +31,6 @@ record NextRate(double perWeek, double error) {
         double ofOthers = 1 / (known.spread() * known.spread());
         double ofOwn = 1 / (rate.error() * rate.error() + known.spread() * known.spread());
         double weights = ofOwn + ofOthers;
-        return new NextRate(
-                (ofOwn * rate.perWeek() + ofOthers * known.mean()) / weights, 1 / Math.sqrt(weights));
+        return new NextRate((ofOwn * rate.perWeek() + ofOthers * known.mean()) / weights, 1 / Math.sqrt(weights));
     }
 }

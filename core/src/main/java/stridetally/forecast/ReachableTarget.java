@@ -24,6 +24,7 @@ import stridetally.units.Amount;
  * @param by the day to which it is carried on
  * @param weeks of the school's clock up to then
  * @param present mean of the last sessions with a value, at most 3
+ * @param bounds of these sessions, those whose value is only a bound; it enters at its known end
  * @param latest the day of the last of them
  * @param own the child's own rate, or why it has none
  * @param others what the other students say, or why they say nothing
@@ -35,6 +36,7 @@ public record ReachableTarget(
         double weeks,
         double present,
         int presentSessions,
+        int bounds,
         LocalDate latest,
         Estimate<SchoolRate> own,
         Estimate<CaseloadRates.Others> others,
@@ -47,6 +49,21 @@ public record ReachableTarget(
 
     /** z(0.8): 4 of 5 of a standard normal lie above -z. */
     private static final double FOUR_OF_FIVE = 0.8416212335729143;
+
+    /** What 4 of 5 and 1 of 5 gain; below 0 when it is a loss. */
+    record Gains(double near, double far) {
+        /**
+         * The gains.
+         *
+         * @param way 1 when more is better, -1 when less is
+         * @param presentError of the present level
+         */
+        static Gains of(NextRate rate, int way, double weeks, double presentError) {
+            double middle = way * weeks * rate.perWeek();
+            double width = FOUR_OF_FIVE * Math.hypot(weeks * rate.error(), presentError);
+            return new Gains(middle - width, middle + width);
+        }
+    }
 
     /**
      * The range for one side of a goal, or why there is none.
@@ -79,17 +96,14 @@ public record ReachableTarget(
         double present = last.stream().mapToDouble(Point::value).sum() / last.size();
         NextRate rate = NextRate.of(own, others);
         double scatter = own.value().map(SchoolRate::scatter).orElse(0.0);
-        double width = FOUR_OF_FIVE
-                * Math.sqrt(weeks * weeks * rate.error() * rate.error() + scatter * scatter / last.size());
         int way = better.get().sign();
-        double gain = Math.max(0, way * weeks * rate.perWeek() - width);
-        double most = way * weeks * rate.perWeek() + width;
-        if (most <= 0) {
+        Gains gains = Gains.of(rate, way, weeks, scatter / Math.sqrt(last.size()));
+        if (gains.far() <= 0) {
             return Estimate.notEstimable("the rates point to no gain by " + by);
         }
         Measure known = measure.orElseThrow();
-        double openNear = carried(present, way, gain);
-        double openFar = carried(present, way, most);
+        double openNear = carried(present, way, Math.max(0, gains.near()));
+        double openFar = carried(present, way, gains.far());
         double near = plausible(known, openNear);
         double far = plausible(known, openFar);
         boolean cut = near != openNear || far != openFar;
@@ -98,6 +112,7 @@ public record ReachableTarget(
                 weeks,
                 present,
                 last.size(),
+                (int) last.stream().filter(point -> point.bound().isPresent()).count(),
                 last.get(last.size() - 1).date(),
                 own,
                 others,

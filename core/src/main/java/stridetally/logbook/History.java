@@ -54,7 +54,8 @@ final class History {
     static List<Path> replaced(LogbookFolder folder, KeptKind kind, Optional<LocalDate> upTo) throws IOException {
         List<Path> files = new ArrayList<>();
         for (var version : versions(folder, kind).entrySet()) {
-            boolean known = upTo.map(day -> !version.getKey().day().isAfter(day)).orElse(true);
+            boolean known =
+                    upTo.map(day -> !version.getKey().day().isAfter(day)).orElse(true);
             if (known && Files.size(version.getValue()) > 0) {
                 files.add(version.getValue());
             }

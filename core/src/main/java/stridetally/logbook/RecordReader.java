@@ -64,7 +64,11 @@ final class RecordReader {
         KeptTable approved = KeptTable.read(
                 folder.root().resolve(ExtraTable.APPROVED.file()), ExtraTable.APPROVED.file(), List.of());
         part("approved", "practice tasks that the therapist allowed", approved, cells -> isOurs(cells.text("student")));
-        entries(EntryKind.TRIALS, "trials", "every try, with entry, line and the place it came from", TrialCells.HEADINGS);
+        entries(
+                EntryKind.TRIALS,
+                "trials",
+                "every try, with entry, line and the place it came from",
+                TrialCells.HEADINGS);
         entries(
                 EntryKind.SECOND_OBSERVER,
                 "second-observer",
@@ -106,9 +110,11 @@ final class RecordReader {
 
     private void kept(String name, String holds, KeptKind kind, KeptTable table) {
         boolean byStudent = kind.required().contains("student");
-        part(name, holds, table, cells -> byStudent
-                ? isOurs(cells.text("student"))
-                : goals.contains(cells.text("goal")));
+        part(
+                name,
+                holds,
+                table,
+                cells -> byStudent ? isOurs(cells.text("student")) : goals.contains(cells.text("goal")));
     }
 
     private interface Mine {
@@ -180,13 +186,18 @@ final class RecordReader {
         SetAsideRow row = record.row();
         List<String> cells = new ArrayList<>();
         for (int column = 0; column < row.cells().size(); column++) {
-            String heading = column < record.headings().size()
-                    ? record.headings().get(column)
-                    : "column " + (column + 1);
+            String heading =
+                    column < record.headings().size() ? record.headings().get(column) : "column " + (column + 1);
             cells.add(heading + ": " + row.cells().get(column));
         }
         return List.of(
-                record.id(), state(record), row.at(), row.codes(), row.reasons(), row.mend(), String.join(" | ", cells));
+                record.id(),
+                state(record),
+                row.at(),
+                row.codes(),
+                row.reasons(),
+                row.mend(),
+                String.join(" | ", cells));
     }
 
     private String state(SetAsideRecord record) {
@@ -215,8 +226,7 @@ final class RecordReader {
                         Integer.toString(line.lastEntry())));
             }
         }
-        parts.add(new StudentRecord.Part(
-                "told", "what reports told the team of each goal", ReportsFile.COLUMNS, rows));
+        parts.add(new StudentRecord.Part("told", "what reports told the team of each goal", ReportsFile.COLUMNS, rows));
     }
 
     private void journal() {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.toml.TomlFactory;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -57,6 +58,8 @@ final class TomlFile {
             String line = location == null ? "" : ":" + location.getLineNr();
             throw new InputRefused(name + line + ": not TOML (" + broken.getOriginalMessage()
                     + "); correct it; texts stand in quote marks, lists in brackets");
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("a text in memory", impossible);
         }
     }
 

@@ -15,8 +15,8 @@ public final class AnnualHtml {
             AnnualMarkdown.write(review, new MarkdownPage(markdown, MarkdownPage.Use.HTML));
             List<ChartData> charts = new ArrayList<>();
             review.goals()
-                    .forEach(year -> year.sides()
-                            .forEach(side -> charts.add(side.side().drawing())));
+                    .forEach(year ->
+                            year.sides().forEach(side -> charts.add(side.side().drawing())));
             documents.add(new HtmlPage.Document(markdown.toString(), charts, HtmlPage.Paper.UPRIGHT));
         }
         String title = reviews.size() == 1

@@ -40,9 +40,10 @@ public final class AnnualMarkdown {
     private void write() {
         page.heading(1, "Annual review: student " + review.head().code().text());
         TeamMarkdown.head(page, review.head());
-        page.paragraph("Evidence for the team that reviews the plan; it stands in for nobody's judgement. The team, the family and"
-                + " the treating therapist among them, decides on present levels and next goals, within medical orders and"
-                + " the rules of the school and the state.");
+        page.paragraph(
+                "Evidence for the team that reviews the plan; it stands in for nobody's judgement. The team, the family and"
+                        + " the treating therapist among them, decides on present levels and next goals, within medical orders and"
+                        + " the rules of the school and the state.");
         page.heading(2, "Services in these days");
         TeamMarkdown.services(page, review.services());
         review.goals().forEach(this::goal);
@@ -99,8 +100,7 @@ public final class AnnualMarkdown {
     }
 
     private static String day(Optional<LocalDate> reached, Goal goal) {
-        return reached.map(day -> "on " + day)
-                .orElse(goal.target().isPresent() ? "not yet" : "the goal has no target");
+        return reached.map(day -> "on " + day).orElse(goal.target().isPresent() ? "not yet" : "the goal has no target");
     }
 
     private void remark(Remark remark) {
@@ -120,6 +120,8 @@ public final class AnnualMarkdown {
         page.bullet(
                 "Told as of " + line.asOf() + (line.period().isBlank() ? "" : ", " + line.period()),
                 (line.judgement().isBlank() ? "no judgement" : line.judgement())
-                        + (line.value().isBlank() ? ", no value" : ", latest value " + new PastMarkdown(page, part).shown(line.value())));
+                        + (line.value().isBlank()
+                                ? ", no value"
+                                : ", latest value " + new PastMarkdown(page, part).shown(line.value())));
     }
 }

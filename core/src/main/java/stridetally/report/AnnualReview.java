@@ -46,7 +46,11 @@ public record AnnualReview(
         List<AnnualReview> reviews = new ArrayList<>();
         for (StudentCode student : TeamReport.students(input)) {
             if (shown.test(student)) {
-                of(input, student, new YearOfGoal.Behind(rates, clocks.getOrDefault(student, SchoolClock.REAL_DAYS), next, told))
+                of(
+                                input,
+                                student,
+                                new YearOfGoal.Behind(
+                                        rates, clocks.getOrDefault(student, SchoolClock.REAL_DAYS), next, told))
                         .value()
                         .filter(review -> !review.goals().isEmpty())
                         .ifPresent(reviews::add);
@@ -55,16 +59,16 @@ public record AnnualReview(
         return reviews;
     }
 
-    private static Estimate<AnnualReview> of(
-            ReportInput input, StudentCode student, YearOfGoal.Behind behind) {
-        return input.window(student).flatMap(window -> TeamReport.of(input, student)
-                .map(team -> new AnnualReview(
-                        team.head(),
-                        behind.next(),
-                        team.services(),
-                        years(input, team.goals(), window, behind),
-                        team.method(),
-                        team.language())));
+    private static Estimate<AnnualReview> of(ReportInput input, StudentCode student, YearOfGoal.Behind behind) {
+        return input.window(student)
+                .flatMap(window -> TeamReport.of(input, student)
+                        .map(team -> new AnnualReview(
+                                team.head(),
+                                behind.next(),
+                                team.services(),
+                                years(input, team.goals(), window, behind),
+                                team.method(),
+                                team.language())));
     }
 
     private static List<YearOfGoal> years(

@@ -58,8 +58,7 @@ final class GoalMarkdown {
 
     private void said(String label, String words) {
         Spoken.ifAny(language, words)
-                .ifPresentOrElse(
-                        said -> page.paragraph(label, said), () -> page.paragraph(label, "not written"));
+                .ifPresentOrElse(said -> page.paragraph(label, said), () -> page.paragraph(label, "not written"));
     }
 
     private void judgement(GoalPart part) {
@@ -161,8 +160,7 @@ final class GoalMarkdown {
         if (part.changes().isEmpty()) {
             page.paragraph("No change of strategy is written.");
         }
-        part.changes()
-                .forEach(change -> page.bullet(change.date().toString(), Spoken.in(language, change.what())));
+        part.changes().forEach(change -> page.bullet(change.date().toString(), Spoken.in(language, change.what())));
     }
 
     private void next(GoalPart part) {

@@ -36,9 +36,8 @@ public final class GroupMarkdown {
                 "logbook " + report.stamp().logbook() + ", up to entry "
                         + report.stamp().lastEntry());
         for (GroupBy by : GroupBy.values()) {
-            List<GroupRow> rows = report.groups().stream()
-                    .filter(row -> row.by() == by)
-                    .toList();
+            List<GroupRow> rows =
+                    report.groups().stream().filter(row -> row.by() == by).toList();
             page.heading(2, "By " + (by == GroupBy.HELP ? "the most help that a session needed" : by.word()));
             if (rows.isEmpty()) {
                 page.paragraph("No session in these days.");
@@ -48,10 +47,12 @@ public final class GroupMarkdown {
         }
         page.heading(2, "How to read it");
         page.bullet("A session is one student's tries at one goal on one day; both sides of a goal are one.");
-        page.bullet("Share of the way: from baseline to target, of the side that is judged; the middle goal, and between which"
-                + " values the middle half lies. Goals without a way are left out.");
-        page.bullet("Groups differ in their children, their goals and their rhythm of measuring: a lower figure says nothing"
-                + " about a school or a person's work.");
+        page.bullet(
+                "Share of the way: from baseline to target, of the side that is judged; the middle goal, and between which"
+                        + " values the middle half lies. Goals without a way are left out.");
+        page.bullet(
+                "Groups differ in their children, their goals and their rhythm of measuring: a lower figure says nothing"
+                        + " about a school or a person's work.");
         page.bullet("This page is for those who may see the record. A group of fewer than " + GroupReport.SMALL
                 + " students can say who they are; do not pass it on as anonymous.");
     }

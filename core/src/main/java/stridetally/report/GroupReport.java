@@ -68,8 +68,7 @@ public record GroupReport(DateRange days, LocalDate asOf, ReportInput.Stamp stam
     }
 
     private static CohortGoal goal(ReportInput input, GoalReview review) {
-        Stream<Double> shares = review.sides().stream()
-                .flatMap(side -> side.score().shareOfWay().value().stream());
+        Stream<Double> shares = review.sides().stream().flatMap(side -> side.score().shareOfWay().value().stream());
         Optional<Double> judged = review.goal().side() == GoalSide.EITHER
                 ? shares.max(Comparator.naturalOrder())
                 : shares.min(Comparator.naturalOrder());

@@ -68,6 +68,7 @@ final class HtmlPage {
             .enabledBlockTypes(Set.of(Heading.class, ListBlock.class, FencedCodeBlock.class))
             .extensions(List.of(TablesExtension.create()))
             .build();
+
     private int chartsSoFar;
 
     private HtmlPage() {}

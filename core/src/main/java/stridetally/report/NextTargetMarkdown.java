@@ -13,10 +13,11 @@ import stridetally.stats.Estimate;
 /** A range for the next target of one side, with what it was reckoned from; or why there is none. */
 final class NextTargetMarkdown {
     /** What the range is and is not. */
-    static final String RULE = "The range is a suggestion, no promise and no forecast of this child: if change goes on as it"
-            + " has, 4 of 5 children with such a record reach its near end and 1 of 5 its far end. The child's own rate and"
-            + " that of the other students are weighed together; one year's rate is not taken to hold for the next. Rates are per week of school; long breaks"
-            + " stand still. Growth, illness, surgery, a new device or a change of services are not in it. The team decides.";
+    static final String RULE =
+            "The range is a suggestion, no promise and no forecast of this child: if change goes on as it"
+                    + " has, 4 of 5 children with such a record reach its near end and 1 of 5 its far end. The child's own rate and"
+                    + " that of the other students are weighed together; one year's rate is not taken to hold for the next. Rates are per week of school; long breaks"
+                    + " stand still. Growth, illness, surgery, a new device or a change of services are not in it. The team decides.";
 
     private final MarkdownPage page;
     private final YearOfGoal year;
@@ -24,8 +25,7 @@ final class NextTargetMarkdown {
     private final ShownUnit unit;
     private final TeamReport.Method method;
 
-    NextTargetMarkdown(
-            MarkdownPage page, YearOfGoal year, YearOfGoal.YearOfSide side, TeamReport.Method method) {
+    NextTargetMarkdown(MarkdownPage page, YearOfGoal year, YearOfGoal.YearOfSide side, TeamReport.Method method) {
         this.method = method;
         this.page = page;
         this.year = year;
@@ -45,7 +45,8 @@ final class NextTargetMarkdown {
         page.bullet(
                 "From",
                 unit.text(next.present()) + ", the mean of the last " + Counted.of(next.presentSessions(), "session")
-                        + " with a value, carried on for " + TeamMarkdown.Cells.rounded(next.weeks(), 0)
+                        + " with a value" + bounds(next.bounds()) + ", carried on for "
+                        + TeamMarkdown.Cells.rounded(next.weeks(), 0)
                         + " weeks of school at " + rate(next.rate()) + " a week" + shrinking());
         page.bullet("The child's own rate", own(next.own()));
         page.bullet("The other students", others(next.others()));
@@ -85,12 +86,21 @@ final class NextTargetMarkdown {
         return near.equals(far) ? unit.withUnit(near) : near + " to " + unit.withUnit(far);
     }
 
+    private static String bounds(int bounds) {
+        return bounds == 0 ? "" : " (" + bounds + " only a bound, taken at its known end)";
+    }
+
     private String shrinking() {
         return better() == Direction.LOWER ? ", as a share of the value, which cannot fall below nothing" : "";
     }
 
     private Direction better() {
-        return year.part().review().score().measure().flatMap(one -> one.better()).orElse(Direction.HIGHER);
+        return year.part()
+                .review()
+                .score()
+                .measure()
+                .flatMap(one -> one.better())
+                .orElse(Direction.HIGHER);
     }
 
     private String own(Estimate<SchoolRate> own) {
@@ -102,9 +112,10 @@ final class NextTargetMarkdown {
 
     private String others(Estimate<CaseloadRates.Others> others) {
         return others.value()
-                .map(rate -> rate(rate.mean()) + " a week, give or take " + unit.rate(rate.spread()) + " from student to"
-                        + " student; " + Counted.of(rate.students(), "student") + ": "
-                        + rate.kin().words())
+                .map(rate ->
+                        rate(rate.mean()) + " a week, give or take " + unit.rate(rate.spread()) + " from student to"
+                                + " student; " + Counted.of(rate.students(), "student") + ": "
+                                + rate.kin().words())
                 .orElseGet(() -> "not known: " + others.reason());
     }
 

@@ -41,23 +41,28 @@ final class PresentMarkdown {
                             median(figures),
                             range(figures),
                             figures.withValue() + " of " + figures.sessions(),
-                            figures.permitted().of() + " of " + figures.permitted().all(),
+                            figures.permitted().of() + " of "
+                                    + figures.permitted().all(),
                             help(figures)))
                     .orElseGet(() -> row(period.name(), "before or after the goal")));
         }
-        rows.add(row("target, due " + year.part().words().due(), year.part().words().target()));
+        rows.add(row(
+                "target, due " + year.part().words().due(), year.part().words().target()));
         page.table(PERIODS, rows);
     }
 
     void level(YearOfGoal.YearOfSide side) {
         page.bullet(
                 "Now" + of(side, ", "),
-                side.present().value().map(this::level).orElseGet(() -> "not known: "
-                        + side.present().reason()));
+                side.present()
+                        .value()
+                        .map(this::level)
+                        .orElseGet(() -> "not known: " + side.present().reason()));
     }
 
     private String level(PeriodFigures figures) {
-        return median(figures) + " (median of the last " + Counted.of(figures.withValue(), "session") + " with a value, "
+        return median(figures) + " (median of the last " + Counted.of(figures.withValue(), "session")
+                + " with a value, "
                 + range(figures) + "), " + figures.days().first() + " to "
                 + figures.days().last() + ", " + Counted.of(figures.counted(), "try") + " that count; most help: "
                 + help(figures) + "; taken: " + year.part().words().taken();

@@ -19,8 +19,7 @@ public final class RecordMarkdown {
         write(record, stamp, name, new MarkdownPage(out));
     }
 
-    private static void write(
-            StudentRecord record, ReportInput.Stamp stamp, Optional<String> name, MarkdownPage page) {
+    private static void write(StudentRecord record, ReportInput.Stamp stamp, Optional<String> name, MarkdownPage page) {
         page.heading(1, "Record of student " + record.code().text());
         name.ifPresent(written -> page.bullet("Name", written));
         page.bullet("Made from", "logbook " + stamp.logbook() + ", up to entry " + stamp.lastEntry());
@@ -40,14 +39,17 @@ public final class RecordMarkdown {
         page.bullet(
                 record.nobodys() == 0
                         ? "Every row that was set aside says whose it is."
-                        : Counted.of(record.nobodys(), "row") + " set aside without a student that could be read: see import"
+                        : Counted.of(record.nobodys(), "row")
+                                + " set aside without a student that could be read: see import"
                                 + " --status; one may be this student's.");
-        page.bullet("A row of a hand-kept file that cannot be read is told each time the logbook is opened, and is not here.");
+        page.bullet(
+                "A row of a hand-kept file that cannot be read is told each time the logbook is opened, and is not here.");
         page.bullet("Changes made by hand in a hand-kept file leave no earlier version behind.");
         page.bullet("What is computed: see the reports for the team, the family and the annual review.");
         page.heading(2, "Who may see it");
-        page.paragraph("This is a confidential record of a child. Who may see it, and how long it is kept, is for the family,"
-                + " the school and the law of the state to say.");
+        page.paragraph(
+                "This is a confidential record of a child. Who may see it, and how long it is kept, is for the family,"
+                        + " the school and the law of the state to say.");
     }
 
     /** The same page as HTML. */

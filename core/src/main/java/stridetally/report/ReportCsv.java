@@ -107,8 +107,7 @@ public final class ReportCsv {
                     report.head().asOf(),
                     report.head().stamp());
             report.goals()
-                    .forEach(part -> rows(part, start)
-                            .forEach(row -> table.row(start.withDays(row, part.review()))));
+                    .forEach(part -> rows(part, start).forEach(row -> table.row(start.withDays(row, part.review()))));
         }
         table.finish();
     }

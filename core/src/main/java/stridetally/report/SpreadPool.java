@@ -45,7 +45,8 @@ final class SpreadPool {
 
         @Override
         public int hashCode() {
-            return (31 * measure.hashCode() + protocol.hashCode()) * 31 + summary.word().hashCode();
+            return (31 * measure.hashCode() + protocol.hashCode()) * 31
+                    + summary.word().hashCode();
         }
     }
 

@@ -19,8 +19,7 @@ import stridetally.stats.Estimate;
  * @param goals in the order of the goal file
  * @param language in which the goals are written: the logbook's first
  */
-public record TeamReport(
-        Head head, ServiceReport services, List<GoalPart> goals, Method method, String language) {
+public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals, Method method, String language) {
 
     public TeamReport {
         goals = List.copyOf(goals);

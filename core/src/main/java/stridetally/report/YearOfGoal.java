@@ -110,17 +110,16 @@ public record YearOfGoal(
 
     /** The periods of the student's school that have a day in the window, by their first day. */
     private static List<Period> periods(ReportInput input, Goal goal, ReportWindow window) {
-        String school = input.caseload()
-                .student(goal.student())
-                .map(Student::school)
-                .orElse("");
+        String school =
+                input.caseload().student(goal.student()).map(Student::school).orElse("");
         DateRange year = window.period().days();
         return input.caseload().settings().periods().stream()
                 .map(Period::name)
                 .distinct()
                 .flatMap(name -> ReportPeriod.named(name, input.caseload().settings(), school).stream())
                 .map(one -> new Period(one.name(), one.days(), school))
-                .filter(one -> ReportWindow.cut(one.days(), year.first(), year.last()).isPresent())
+                .filter(one ->
+                        ReportWindow.cut(one.days(), year.first(), year.last()).isPresent())
                 .sorted(Comparator.comparing(one -> one.days().first()))
                 .toList();
     }

@@ -39,9 +39,7 @@ public final class GoalMatch {
     private record StudentMeasure(StudentCode student, MeasureId measure) {
         @Override
         public boolean equals(@Nullable Object other) {
-            return other instanceof StudentMeasure key
-                    && student.equals(key.student)
-                    && measure.equals(key.measure);
+            return other instanceof StudentMeasure key && student.equals(key.student) && measure.equals(key.measure);
         }
 
         @Override

@@ -59,8 +59,8 @@ final class Documents {
         this.output = output;
         this.names = names;
         this.days = days;
-        this.folder = about.folder()
-                .map(path -> OutputFolder.open(path, about.force() ? Overwrite.FORCE : Overwrite.REFUSE));
+        this.folder =
+                about.folder().map(path -> OutputFolder.open(path, about.force() ? Overwrite.FORCE : Overwrite.REFUSE));
         this.format = output.format(PageFormat.MARKDOWN);
     }
 
@@ -90,7 +90,8 @@ final class Documents {
     /** The record of each student that was named; it needs no goal and no figure. */
     void records(Logbook book) {
         if (about.students().isEmpty() || folder.isEmpty()) {
-            throw new InputRefused("a record is of one student and goes into a folder: add --student CODE and --out DIR");
+            throw new InputRefused(
+                    "a record is of one student and goes into a folder: add --student CODE and --out DIR");
         }
         int last = book.entries().stream().mapToInt(Entry::number).max().orElse(0);
         ReportInput.Stamp stamp = new ReportInput.Stamp(book.settings().id(), last);
@@ -124,7 +125,9 @@ final class Documents {
             }
         }
         if (kinds.contains(ReportFor.GROUPS)) {
-            write("groups", GroupOutput.of(GroupReport.of(input, days.ofTheYear().days(), shown), format));
+            write(
+                    "groups",
+                    GroupOutput.of(GroupReport.of(input, days.ofTheYear().days(), shown), format));
         }
     }
 

@@ -54,8 +54,8 @@ public final class ReportRequest {
         LocalDate day = asOf.typed()
                 .or(() -> period.flatMap(one -> lastDay(settings, one)))
                 .orElseGet(() -> asOf.day(clock));
-        ReportInput.PeriodChoice.Dates year =
-                new ReportInput.PeriodChoice.Dates(new DateRange(day.minusYears(1).plusDays(1), day));
+        ReportInput.PeriodChoice.Dates year = new ReportInput.PeriodChoice.Dates(
+                new DateRange(day.minusYears(1).plusDays(1), day));
         return new Days(
                 period,
                 day,
