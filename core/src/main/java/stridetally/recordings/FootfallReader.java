@@ -182,7 +182,16 @@ final class FootfallReader {
                 to.dropRepeated();
             }
             return new Footfalls(
-                    name, to.count, to.times, to.rights, to.contacts, to.xs, to.ys, to.lines, time >= 0, to.anyPlace,
+                    name,
+                    to.count,
+                    to.times,
+                    to.rights,
+                    to.contacts,
+                    to.xs,
+                    to.ys,
+                    to.lines,
+                    time >= 0,
+                    to.anyPlace,
                     to.anyOff);
         }
 
@@ -210,8 +219,7 @@ final class FootfallReader {
         }
 
         private boolean before(int one, int other) {
-            return times[one] < times[other]
-                    || (times[one] == times[other] && contacts[one] && !contacts[other]);
+            return times[one] < times[other] || (times[one] == times[other] && contacts[one] && !contacts[other]);
         }
 
         private void dropRepeated() {

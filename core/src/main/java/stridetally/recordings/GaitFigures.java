@@ -70,8 +70,8 @@ final class GaitFigures {
         }
         GaitFigures made = new GaitFigures(walk, strides, new GaitValues(walk, strides));
         if (made.noPlace.contains("unit")) {
-            problems.add(new RowProblem(
-                    ProblemCode.RECORDING_DOUBTFUL, At.row(file, walk.line()[0]), "", "", made.noPlace));
+            problems.add(
+                    new RowProblem(ProblemCode.RECORDING_DOUBTFUL, At.row(file, walk.line()[0]), "", "", made.noPlace));
         }
         if (strides.oneFoot()) {
             problems.add(new RowProblem(
@@ -88,7 +88,12 @@ final class GaitFigures {
         counts();
         pace();
         sided("stride-time", values.strideTime, "s", noTime, "contact to the next contact of the foot; mean");
-        sided("step-time", values.stepTime, "s", needsBoth(noTime), "contact of the other foot to that of this one; mean");
+        sided(
+                "step-time",
+                values.stepTime,
+                "s",
+                needsBoth(noTime),
+                "contact of the other foot to that of this one; mean");
         String offs = noTime.isEmpty() && !walk.offs() ? "no off events" : noTime;
         sided("stance-share", values.stance, "proportion", offs, "contact to off, as part of the stride; mean");
         sided("swing-share", values.swing, "proportion", offs, "off to contact, as part of the stride; mean");
@@ -151,7 +156,14 @@ final class GaitFigures {
         add("cadence", Side.NONE, both, cadence, "steps/min", steps, "60 times steps over the time of these steps");
         String why = noTime.isEmpty() ? noPlace : noTime;
         double speed = GaitFormulas.speed(values.metres, values.seconds);
-        add("walk-speed", Side.NONE, why, speed, "m/s", strides.count, "sum of stride lengths over sum of stride times");
+        add(
+                "walk-speed",
+                Side.NONE,
+                why,
+                speed,
+                "m/s",
+                strides.count,
+                "sum of stride lengths over sum of stride times");
         add(
                 "walk-ratio",
                 Side.NONE,
@@ -185,7 +197,8 @@ final class GaitFigures {
         for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
             boolean right = side == Side.RIGHT;
             int n = of.count(right);
-            String few = why.isEmpty() && n < LEAST_STRIDES ? n + " of the " + LEAST_STRIDES + " strides it needs" : why;
+            String few =
+                    why.isEmpty() && n < LEAST_STRIDES ? n + " of the " + LEAST_STRIDES + " strides it needs" : why;
             double spread = of.deviation(right) / of.mean(right);
             enough &= few.isEmpty();
             sum += spread;
@@ -201,12 +214,30 @@ final class GaitFigures {
         double left = of.mean(false);
         double right = of.mean(true);
         String none = why.isEmpty() && (of.count(true) == 0 || of.count(false) == 0) ? "one side is missing" : why;
-        symmetry(quantity + "-robinson", none, () -> Symmetry.robinsonIndex(left, right), n, x -> x, "%",
+        symmetry(
+                quantity + "-robinson",
+                none,
+                () -> Symmetry.robinsonIndex(left, right),
+                n,
+                x -> x,
+                "%",
                 "100 (right - left) / mean of both");
-        symmetry(quantity + "-log-ratio", none, () -> Symmetry.logRatio(left, right), n, x -> x, "%",
+        symmetry(
+                quantity + "-log-ratio",
+                none,
+                () -> Symmetry.logRatio(left, right),
+                n,
+                x -> x,
+                "%",
                 "100 ln(right / left)");
-        symmetry(quantity + "-asymmetry", none, () -> Symmetry.robinsonIndex(left, right), n, x -> Math.abs(x) / 100,
-                "ratio", "difference of the sides over their mean, without sign");
+        symmetry(
+                quantity + "-asymmetry",
+                none,
+                () -> Symmetry.robinsonIndex(left, right),
+                n,
+                x -> Math.abs(x) / 100,
+                "ratio",
+                "difference of the sides over their mean, without sign");
     }
 
     private void symmetry(
@@ -217,14 +248,11 @@ final class GaitFigures {
             DoubleUnaryOperator as,
             String unit,
             String definition) {
-        Estimate<Double> value = why.isEmpty()
-                ? index.get().map(as::applyAsDouble)
-                : Estimate.notEstimable(why);
+        Estimate<Double> value = why.isEmpty() ? index.get().map(as::applyAsDouble) : Estimate.notEstimable(why);
         figures.add(new Figure(quantity, Side.NONE, value, unit, n, definition));
     }
 
-    private void add(
-            String quantity, Side side, String why, double value, String unit, int n, String definition) {
+    private void add(String quantity, Side side, String why, double value, String unit, int n, String definition) {
         Estimate<Double> figure = !why.isEmpty()
                 ? Estimate.notEstimable(why)
                 : n == 0 || !Double.isFinite(value)
@@ -236,8 +264,6 @@ final class GaitFigures {
     private static String unlikelyLength(GaitValues values) {
         double mean = values.strideLength.mean();
         boolean unlikely = mean > LONGEST_STRIDE || mean < SHORTEST_STRIDE;
-        return unlikely
-                ? "strides of " + mean + " m on average are not a child's; check the unit of x and y"
-                : "";
+        return unlikely ? "strides of " + mean + " m on average are not a child's; check the unit of x and y" : "";
     }
 }

@@ -50,7 +50,10 @@ public final class Manifest {
             List<ManifestRow> rows = new ArrayList<>();
             for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
                 next.get().problems().forEach(problems::add);
-                next.get().value().flatMap(row -> row(header.cells(row), problems)).ifPresent(rows::add);
+                next.get()
+                        .value()
+                        .flatMap(row -> row(header.cells(row), problems))
+                        .ifPresent(rows::add);
             }
             return rows;
         } catch (IOException failed) {

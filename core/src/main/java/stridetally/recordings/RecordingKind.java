@@ -34,6 +34,9 @@ public enum RecordingKind {
         if (names.contains("file") && names.contains("kind")) {
             return Optional.of(MANIFEST);
         }
+        if (names.contains("value")) {
+            return Optional.empty();
+        }
         if (names.contains("side") && (names.contains("event") || hasPlace(names, "x"))) {
             return Optional.of(FOOTFALLS);
         }

@@ -60,8 +60,7 @@ public final class RecordingTrials {
         }
     }
 
-    private static List<Cell> cells(
-            ManifestRow row, Recorded.Walk walk, Figure figure, Measure measure, int place) {
+    private static List<Cell> cells(ManifestRow row, Recorded.Walk walk, Figure figure, Measure measure, int place) {
         List<Cell> cells = new ArrayList<>();
         for (String heading : HEADINGS) {
             cells.add(Cell.code(
@@ -71,10 +70,10 @@ public final class RecordingTrials {
                         case "value" -> value(figure.value().orElseThrow());
                         case "unit" -> figure.unit();
                         case "side" -> figure.side().word();
-                        case "protocol" -> walk.over(
-                                row.cell("protocol"), measure.protocolKeys()::contains);
-                        case "note" -> "recording of line " + row.at().line() + " of the manifest"
-                                + (walk.walk().isEmpty() ? "" : ", walk " + walk.walk()) + ", n = " + figure.n();
+                        case "protocol" -> walk.over(row.cell("protocol"), measure.protocolKeys()::contains);
+                        case "note" ->
+                            "recording of line " + row.at().line() + " of the manifest"
+                                    + (walk.walk().isEmpty() ? "" : ", walk " + walk.walk()) + ", n = " + figure.n();
                         default -> row.cell(heading);
                     }));
         }

@@ -54,7 +54,8 @@ public final class Recordings {
 
     private static Recorded sway(ByteSource source, How how, ProblemTally problems) {
         Optional<SwaySamples> samples = SwayReader.read(SampleTable.of(source), problems, how.rate());
-        List<Recorded.Walk> walks = samples.map(one -> List.of(stance(one, how))).orElse(List.of());
+        List<Recorded.Walk> walks =
+                samples.map(one -> List.of(stance(one, how))).orElse(List.of());
         return new Recorded(walks, samples.isPresent() ? 0 : 1);
     }
 

@@ -46,7 +46,12 @@ final class SwayFigures {
         add("seconds", "s", "", samples.seconds(), "last time less first");
         add("rate", "Hz", "", 1 / samples.interval(), "from the times between samples");
         add(prefix + "path", unit, whole, sums.path, "sum of the ways from sample to sample");
-        add(prefix + "path-forward", unit, whole, sums.pathAp, "sum of the ways from sample to sample, forward and back");
+        add(
+                prefix + "path-forward",
+                unit,
+                whole,
+                sums.pathAp,
+                "sum of the ways from sample to sample, forward and back");
         add(prefix + "path-sideways", unit, whole, sums.pathMl, "sum of the ways from sample to sample, sideways");
         if (pressure) {
             add("sway-velocity", "mm/s", "", sums.path / sums.seconds, "path over (N-1) intervals");
@@ -61,7 +66,12 @@ final class SwayFigures {
         if (pressure) {
             pressure(sums, Math.sqrt(Math.max(0, apSquare * mlSquare - sums.product * sums.product)));
         } else {
-            add("trunk-jerk", "m2/s5", whole, sums.jerk, "half the time integral of the squared change of acceleration");
+            add(
+                    "trunk-jerk",
+                    "m2/s5",
+                    whole,
+                    sums.jerk,
+                    "half the time integral of the squared change of acceleration");
         }
     }
 

@@ -180,7 +180,8 @@ final class SwayReader {
         if (samples.gaps() > 0) {
             doubt(
                     samples.firstGap(),
-                    samples.gapWords() + " of more than two samples, the first before this line; the path is not known, and"
+                    samples.gapWords()
+                            + " of more than two samples, the first before this line; the path is not known, and"
                             + " the velocity is that of the pieces");
         }
         if (rate.isPresent() && Math.abs(found / rate.getAsDouble() - 1) > ALLOWED_RATE_DIFFERENCE) {

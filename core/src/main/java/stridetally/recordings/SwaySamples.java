@@ -8,7 +8,14 @@ package stridetally.recordings;
  */
 @SuppressWarnings("ArrayRecordComponent") // owned by the reader that made them; a copy of 600 000 samples would cost
 record SwaySamples(
-        SwayUnit unit, int count, double[] time, double[] sideways, double[] forward, double interval, int gaps, long firstGap) {
+        SwayUnit unit,
+        int count,
+        double[] time,
+        double[] sideways,
+        double[] forward,
+        double interval,
+        int gaps,
+        long firstGap) {
 
     /** {@code 1 gap}, {@code 3 gaps}. */
     String gapWords() {

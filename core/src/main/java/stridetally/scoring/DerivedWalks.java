@@ -152,8 +152,7 @@ public final class DerivedWalks {
         }
     }
 
-    private void put(
-            SeriesKey key, SessionOf session, int number, WalkFigures.Outcome outcome, List<PartTry> walk) {
+    private void put(SeriesKey key, SessionOf session, int number, WalkFigures.Outcome outcome, List<PartTry> walk) {
         DerivedTry made = new DerivedTry(
                 key,
                 LocalDate.ofEpochDay(session.day()),

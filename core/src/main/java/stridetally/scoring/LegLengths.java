@@ -82,8 +82,7 @@ public final class LegLengths {
 
     private boolean holds(LocalDate measured, LocalDate walked) {
         boolean inOne = periods.stream()
-                .anyMatch(period ->
-                        period.days().holds(walked) && period.days().holds(measured));
+                .anyMatch(period -> period.days().holds(walked) && period.days().holds(measured));
         boolean noPeriod = periods.stream().noneMatch(period -> period.days().holds(walked));
         return inOne || (noPeriod && Math.abs(ChronoUnit.DAYS.between(measured, walked)) <= NEAR_DAYS);
     }

@@ -70,8 +70,8 @@ record WalkFigures(Function<MeasureId, Optional<Measure>> measures, LegLengths l
         if (found.word != ReadingKind.EXACT) {
             return new Outcome(found.word, 0, String.join(" / ", found.texts), "");
         }
-        double figure = measure.of(
-                found.number(WalkPart.DISTANCE), found.number(WalkPart.TIME), found.number(WalkPart.STEPS));
+        double figure =
+                measure.of(found.number(WalkPart.DISTANCE), found.number(WalkPart.TIME), found.number(WalkPart.STEPS));
         if (measure != WalkMeasure.SCALED_SPEED) {
             return checked(measure, figure, found);
         }
@@ -84,10 +84,10 @@ record WalkFigures(Function<MeasureId, Optional<Measure>> measures, LegLengths l
 
     /** Fills in one part; or says why it cannot be used. */
     private static Optional<String> look(WalkPart part, List<PartTry> walk, Found found) {
-        List<PartTry> logged =
-                walk.stream().filter(one -> one.part() == part).toList();
+        List<PartTry> logged = walk.stream().filter(one -> one.part() == part).toList();
         if (logged.size() > 1) {
-            return Optional.of("the try has " + logged.size() + " values of " + part.id().text());
+            return Optional.of(
+                    "the try has " + logged.size() + " values of " + part.id().text());
         }
         if (logged.isEmpty()) {
             return part == WalkPart.DISTANCE ? marked(walk, found) : Optional.of(missing(part));

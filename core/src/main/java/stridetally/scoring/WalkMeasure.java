@@ -28,8 +28,7 @@ enum WalkMeasure {
     WALK_RATIO("walk-ratio", WalkPart.DISTANCE, WalkPart.TIME, WalkPart.STEPS) {
         @Override
         double of(double metres, double seconds, double steps) {
-            return GaitFormulas.walkRatio(
-                    GaitFormulas.stepLength(metres, steps), GaitFormulas.cadence(steps, seconds));
+            return GaitFormulas.walkRatio(GaitFormulas.stepLength(metres, steps), GaitFormulas.cadence(steps, seconds));
         }
     },
     /** Its speed; the leg length comes from elsewhere. */

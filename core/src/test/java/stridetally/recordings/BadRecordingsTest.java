@@ -32,7 +32,8 @@ class BadRecordingsTest {
 
     @Test
     void aRepeatedEventIsSetAside() {
-        MadeRecording walk = MadeRecording.footfalls(WALK.replace("0.520,left,contact", "0.520,left,contact\n0.520,left,contact"));
+        MadeRecording walk =
+                MadeRecording.footfalls(WALK.replace("0.520,left,contact", "0.520,left,contact\n0.520,left,contact"));
         assertTrue(walk.told().contains("made.csv:5:1: SAMPLE_TIME"), walk.told());
         assertEquals(ALL, walk.value("strides"));
     }
@@ -40,7 +41,9 @@ class BadRecordingsTest {
     @Test
     void oneFootOnlyKeepsItsOwnFigures() {
         StringBuilder right = new StringBuilder("time_s,side,event\n");
-        WALK.lines().filter(line -> line.contains("right")).forEach(line -> right.append(line).append('\n'));
+        WALK.lines()
+                .filter(line -> line.contains("right"))
+                .forEach(line -> right.append(line).append('\n'));
         MadeRecording walk = MadeRecording.footfalls(right.toString());
         assertEquals(1.025, walk.value("stride-time", Side.RIGHT), 1e-12);
         assertEquals(0.619538318437, walk.value("stance-share", Side.RIGHT), 1e-11);
@@ -51,7 +54,8 @@ class BadRecordingsTest {
 
     @Test
     void aThirdFootIsSetAside() {
-        MadeRecording walk = MadeRecording.footfalls(WALK.replace("0.520,left,contact", "0.500,tail,contact\n0.520,left,contact"));
+        MadeRecording walk =
+                MadeRecording.footfalls(WALK.replace("0.520,left,contact", "0.500,tail,contact\n0.520,left,contact"));
         assertTrue(walk.told().contains("made.csv:4:2: SAMPLE_UNREADABLE (side): found \"tail\""), walk.told());
         assertEquals(ALL, walk.value("strides"));
     }
@@ -116,7 +120,10 @@ class BadRecordingsTest {
     void positionsInMillimetresCostTheLengthsOnly() {
         StringBuilder text = new StringBuilder("time_s,side,x_m,y_m\n");
         for (int i = 0; i < 7; i++) {
-            text.append(i * 0.5).append(i % 2 == 0 ? ",right," : ",left,").append(i * 500).append(",50\n");
+            text.append(i * 0.5)
+                    .append(i % 2 == 0 ? ",right," : ",left,")
+                    .append(i * 500)
+                    .append(",50\n");
         }
         MadeRecording walk = MadeRecording.footfalls(text.toString());
         assertEquals(120, walk.value("cadence"), 1e-9);
@@ -179,8 +186,10 @@ class BadRecordingsTest {
     @Test
     void aGapCostsThePathAndNotTheVelocity() {
         StringBuilder text = new StringBuilder();
-        stance(i -> i / 50.0, 1).lines().filter(line -> !line.matches("4\\.[0-4].*")).forEach(line -> text.append(line)
-                .append('\n'));
+        stance(i -> i / 50.0, 1)
+                .lines()
+                .filter(line -> !line.matches("4\\.[0-4].*"))
+                .forEach(line -> text.append(line).append('\n'));
         MadeRecording stance = MadeRecording.sway(text.toString());
         assertEquals("1 gap in the recording", stance.reason("sway-path"));
         assertEquals(31.39525977, stance.value("sway-velocity"), 1e-4);

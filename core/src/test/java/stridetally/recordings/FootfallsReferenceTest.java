@@ -93,7 +93,8 @@ class FootfallsReferenceTest {
         "step-width, NONE, 0.1050428553"
     })
     void lengthsOfThreeFootprints(String quantity, Side side, double expected) {
-        MadeRecording prints = MadeRecording.footfalls("side,x_m,y_m\nright,0,0.06\nleft,0.52,-0.05\nright,1.05,0.05\n");
+        MadeRecording prints =
+                MadeRecording.footfalls("side,x_m,y_m\nright,0,0.06\nleft,0.52,-0.05\nright,1.05,0.05\n");
         assertEquals(expected, prints.value(quantity, side), 5e-11);
         assertEquals("positions without times", prints.reason("cadence"));
     }
@@ -115,7 +116,8 @@ class FootfallsReferenceTest {
         }
         MadeRecording walk = MadeRecording.footfalls(text.toString());
         assertEquals(Math.sqrt(0.001 / 9) / 1.02, walk.value("stride-time-variability", Side.RIGHT), 1e-12);
-        assertTrue(walk.figure("stride-time-variability", Side.RIGHT).definition().contains("doubtful"));
+        assertTrue(
+                walk.figure("stride-time-variability", Side.RIGHT).definition().contains("doubtful"));
         assertEquals(
                 "4 of the 10 strides it needs",
                 MadeRecording.footfalls(walk(9))

@@ -30,7 +30,8 @@ class ManifestTest {
 
     @Test
     void everyMeasureOfARecordingBecomesATry() {
-        ManifestRun run = run("file,kind,student,date,trial,protocol,help\na.csv,footfalls,S1,2026-10-05,3,shoes=on,independent\n");
+        ManifestRun run = run(
+                "file,kind,student,date,trial,protocol,help\na.csv,footfalls,S1,2026-10-05,3,shoes=on,independent\n");
         assertTrue(!run.leftOut(), () -> run.problems().sentences().toString());
         List<String> lines = log.toString().lines().toList();
         assertEquals(
@@ -38,18 +39,21 @@ class ManifestTest {
                         + " manifest, n = 9\"",
                 lines.get(1));
         assertTrue(lines.stream().anyMatch(line -> line.contains(",stride-time,1.025,s,right,")), log::toString);
-        assertTrue(lines.stream().noneMatch(line -> line.contains("step-time-robinson")), "no measure of the catalogue");
+        assertTrue(
+                lines.stream().noneMatch(line -> line.contains("step-time-robinson")), "no measure of the catalogue");
         assertTrue(lines.stream().noneMatch(line -> line.contains("variability")), "four strides are too few");
     }
 
     @Test
     void aRecordingThatIsLostIsSaidAndTheOthersGoOn() {
-        ManifestRun run = run("file,kind,student,date\nlost.csv,footfalls,S1,2026-10-05\na.csv,footfalls,S2,2026-10-05\n"
-                + "a.csv,gait,S3,2026-10-05\n");
+        ManifestRun run =
+                run("file,kind,student,date\nlost.csv,footfalls,S1,2026-10-05\na.csv,footfalls,S2,2026-10-05\n"
+                        + "a.csv,gait,S3,2026-10-05\n");
         assertTrue(run.leftOut());
         String told = String.join("\n", run.problems().sentences());
         assertTrue(told.contains("manifest.csv:2: RECORDING_REFUSED; lost.csv does not exist"), told);
-        assertTrue(told.contains("manifest.csv:4: RECORDING_REFUSED: found \"gait\"; expected footfalls or sway"), told);
+        assertTrue(
+                told.contains("manifest.csv:4: RECORDING_REFUSED: found \"gait\"; expected footfalls or sway"), told);
         assertTrue(log.toString().contains(",S2,2026-10-05,,,cadence,117.647058824,"), log::toString);
         assertTrue(!log.toString().contains("S1,"), log::toString);
     }

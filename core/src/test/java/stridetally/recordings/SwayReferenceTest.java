@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 /**
  * Sway against numbers from outside: formulas of Prieto 1996 (memory) on a made-up record, computed in Python (NumPy, SciPy)
@@ -25,8 +25,7 @@ class SwayReferenceTest {
             time[i] = i / 10.0;
         }
         Map<String, Double> found = new HashMap<>();
-        List<Figure> figures =
-                SwayFigures.of(new SwaySamples(unit, ap.length, time, ml, ap, 0.1, 0, 0), Detrend.MEAN);
+        List<Figure> figures = SwayFigures.of(new SwaySamples(unit, ap.length, time, ml, ap, 0.1, 0, 0), Detrend.MEAN);
         figures.forEach(one -> found.put(one.quantity(), one.value().orElseThrow()));
         return found;
     }
@@ -78,8 +77,7 @@ class SwayReferenceTest {
             time[i] = i / 10.0;
             drift[i] = 3 * time[i];
         }
-        SwaySamples samples =
-                new SwaySamples(SwayUnit.PRESSURE, 50, time, drift, new double[50], 0.1, 0, 0);
+        SwaySamples samples = new SwaySamples(SwayUnit.PRESSURE, 50, time, drift, new double[50], 0.1, 0, 0);
         double rms = SwayFigures.of(samples, Detrend.LINE).stream()
                 .filter(one -> one.quantity().equals("sway-rms"))
                 .findFirst()

@@ -73,13 +73,13 @@ class DerivedWalksTest {
         }
         derive(LegLengths.none());
         assertEquals(3, made.size());
-        double mean = made.stream()
-                        .mapToDouble(one -> Amount.toDouble(one.value()))
-                        .sum()
-                / 3;
+        double mean =
+                made.stream().mapToDouble(one -> Amount.toDouble(one.value())).sum() / 3;
         assertEquals(1.2219852451, mean, 1e-9);
         assertEquals(List.of(), gaps);
-        assertEquals("walk-distance 10 m (line 1) / walk-time 8.41 s (line 2)", made.get(0).madeOf());
+        assertEquals(
+                "walk-distance 10 m (line 1) / walk-time 8.41 s (line 2)",
+                made.get(0).madeOf());
     }
 
     @Test
@@ -179,8 +179,7 @@ class DerivedWalksTest {
     @Test
     void aWalkThatWasUnableGivesAnUnableSpeed() {
         log("walk-distance", 1, "10", "");
-        table.trial(
-                series("walk-time", ""), day(), 0, 1, ReadingKind.UNABLE, 0, 1, 0, 0, ++line);
+        table.trial(series("walk-time", ""), day(), 0, 1, ReadingKind.UNABLE, 0, 1, 0, 0, ++line);
         derive(LegLengths.none());
         assertEquals(ReadingKind.UNABLE, made.get(0).kind());
     }
@@ -205,14 +204,15 @@ class DerivedWalksTest {
         log("walk-distance", 1, "10", "");
         log("walk-time", 1, "8", "");
         derive(old);
-        assertEquals(List.of("walk-speed"), made.stream().map(one -> one.key().measure().text()).toList());
+        assertEquals(
+                List.of("walk-speed"),
+                made.stream().map(one -> one.key().measure().text()).toList());
         assertTrue(gaps.get(0).contains("no leg length of the same period: the last is of 2025-10-05"), gaps.get(0));
     }
 
     @Test
     void aLegLengthHoldsForItsReportingPeriod() {
-        Period autumn = new Period(
-                "autumn", new DateRange(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 12, 31)), "");
+        Period autumn = new Period("autumn", new DateRange(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 12, 31)), "");
         LegLengths legs = legs(List.of(autumn), LocalDate.of(2026, 9, 2), "62", "119");
         assertTrue(legs.on(CHILD, LocalDate.of(2026, 12, 30)).isEstimated());
         // In no period: 125 days are more than 92.
@@ -226,7 +226,14 @@ class DerivedWalksTest {
     private LegLengths legs(List<Period> periods, LocalDate day, String leg, String height) {
         Settings usual = Settings.usual("");
         Settings settings = new Settings(
-                "", periods, List.of(), usual.shownUnits(), usual.help(), usual.prompt(), usual.thresholds(), List.of());
+                "",
+                periods,
+                List.of(),
+                usual.shownUnits(),
+                usual.help(),
+                usual.prompt(),
+                usual.thresholds(),
+                List.of());
         Body body = new Body(
                 CHILD, day, Optional.of(Amount.of(height)), Optional.of(Amount.of(leg)), Optional.empty(), "tape");
         List<Student> none = List.of();

@@ -72,9 +72,11 @@ final class Tables {
     }
 
     private boolean isManifest(InputTables read) {
-        return how.kind().map(kind -> kind == ImportKind.MANIFEST).orElseGet(() -> recordings(read.tables().get(0))
-                .map(kind -> kind == RecordingKind.MANIFEST)
-                .orElse(false));
+        return how.kind()
+                .map(kind -> kind == ImportKind.MANIFEST)
+                .orElseGet(() -> recordings(read.tables().get(0))
+                        .map(kind -> kind == RecordingKind.MANIFEST)
+                        .orElse(false));
     }
 
     private static Optional<RecordingKind> recordings(TextSource text) {

@@ -38,7 +38,8 @@ public final class RecordingFiles {
     }
 
     private static List<String> headings(String line) {
-        String plain = line.replace("\ufeff", "").replace("\"", "").replace('\t', ',').replace(';', ',');
+        String plain =
+                line.replace("\ufeff", "").replace("\"", "").replace('\t', ',').replace(';', ',');
         return Arrays.asList(plain.split(",", -1));
     }
 }

@@ -29,7 +29,9 @@ public final class RecordingOptions {
             "Sway: take out the mean, or a straight line (default: mean).");
 
     private final ValueOption<String> filter = ValueOption.text(
-            "--filter", "TEXT", "Sway: how the samples were filtered before, such as lowpass-10Hz (none is applied here).");
+            "--filter",
+            "TEXT",
+            "Sway: how the samples were filtered before, such as lowpass-10Hz (none is applied here).");
 
     /** Declares the options. */
     public void addTo(CommandSpec command) {

@@ -23,7 +23,8 @@ public final class RecordingOutput {
     /** The figures of one recording. */
     public Content file(FileSource source, RecordingKind kind, Recordings.How how, Format format) {
         Recorded recorded = Recordings.read(source, kind, how, problems);
-        leftOut = recorded.refused() > 0 || !problems.sentences(Severity.SET_ASIDE).isEmpty();
+        leftOut = recorded.refused() > 0
+                || !problems.sentences(Severity.SET_ASIDE).isEmpty();
         return Content.text(out -> {
             TableWriter table = Tables.open(format, out, RecordingRows.HEADINGS);
             RecordingRows.rows(source.shortName(), recorded).forEach(table::row);
