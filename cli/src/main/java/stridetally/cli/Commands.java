@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import stridetally.cli.commands.ImportCommand;
 import stridetally.cli.commands.MeasuresCommand;
+import stridetally.cli.commands.PlanCommand;
 import stridetally.cli.commands.ReportCommand;
 import stridetally.cli.commands.ScoreCommand;
 import stridetally.cli.commands.SimulateCommand;
@@ -32,6 +33,10 @@ final class Commands {
                         "Draw the lines: slope, aim line, forecast, judgement.",
                         () -> new TrendCommand(console)),
                 new Entry("report", "Write the documents of a period.", () -> new ReportCommand(console)),
+                new Entry(
+                        "plan",
+                        "Plan what to practise next, home sheets, blank logs.",
+                        () -> new PlanCommand(console)),
                 new Entry(
                         "simulate",
                         "Make up caseloads with known truth, and count how often judgements are right.",

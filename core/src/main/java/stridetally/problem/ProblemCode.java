@@ -50,6 +50,7 @@ public enum ProblemCode {
     FIELD_UNREADABLE(SET_ASIDE),
     GOAL_STUDENT_UNKNOWN(NOTE),
     GOAL_UNCLEAR(NOTE),
+    PRECAUTION_UNKNOWN(NOTE),
     COLUMN_UNKNOWN(NOTE);
 
     private final Severity severity;

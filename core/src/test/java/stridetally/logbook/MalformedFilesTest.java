@@ -34,7 +34,8 @@ class MalformedFilesTest {
             ProblemCode.FIELD_UNREADABLE, "stridetally.logbook.CaseloadTest",
             ProblemCode.COLUMN_UNKNOWN, "stridetally.logbook.CaseloadTest",
             ProblemCode.GOAL_STUDENT_UNKNOWN, "stridetally.logbook.CaseloadTest",
-            ProblemCode.GOAL_UNCLEAR, "stridetally.logbook.CaseloadTest");
+            ProblemCode.GOAL_UNCLEAR, "stridetally.logbook.CaseloadTest",
+            ProblemCode.PRECAUTION_UNKNOWN, "stridetally.logbook.CaseloadTest");
 
     static Stream<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(FILES)) {
