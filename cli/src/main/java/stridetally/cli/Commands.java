@@ -34,9 +34,7 @@ final class Commands {
                         () -> new TrendCommand(console)),
                 new Entry("report", "Write the documents of a period.", () -> new ReportCommand(console)),
                 new Entry(
-                        "plan",
-                        "Plan what to practise next, home sheets, blank logs.",
-                        () -> new PlanCommand(console)),
+                        "plan", "Plan what to practise next, home sheets, blank logs.", () -> new PlanCommand(console)),
                 new Entry(
                         "simulate",
                         "Make up caseloads with known truth, and count how often judgements are right.",

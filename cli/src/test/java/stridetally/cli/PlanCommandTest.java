@@ -37,7 +37,10 @@ final class PlanCommandTest {
         desk = new Desk(folder)
                 .file("students.csv", "student,grade,school,precautions\nS01,2,Ost/le,none\nS02,3,Ost le,no-jumps\n")
                 .file("goals.csv", GOALS);
-        assertEquals(0, desk.run("import @students.csv @goals.csv --logbook @book --new --as-of 2026-10-09").exitCode());
+        assertEquals(
+                0,
+                desk.run("import @students.csv @goals.csv --logbook @book --new --as-of 2026-10-09")
+                        .exitCode());
         Files.writeString(folder.resolve("book/approved.csv"), APPROVED);
     }
 
@@ -74,8 +77,9 @@ final class PlanCommandTest {
 
     @Test
     void aWronglyEditedLadderOrApprovalIsToldWithItsPlaceAndNothingIsMade() throws IOException {
-        String head = "rung,task,measure,ready_when,ready_help,ready_sessions,least_help,not_with,home,name_en,do_en,help_en,"
-                + "fade_en,caution_en,name_es,do_es,help_es,fade_es,caution_es\n";
+        String head =
+                "rung,task,measure,ready_when,ready_help,ready_sessions,least_help,not_with,home,name_en,do_en,help_en,"
+                        + "fade_en,caution_en,name_es,do_es,help_es,fade_es,caution_es\n";
         String words = ",a,b,c,d,e,f,g,h,i,j\n";
         String sound = "line-turn,forward,line-steps,,,,,,yes" + words;
         for (String[] one : List.<String[]>of(
@@ -111,19 +115,17 @@ final class PlanCommandTest {
         // Two schools whose names differ only in a sign that no file bears, five days each, as no day is usual yet.
         assertEquals(10, logs.size());
         for (Path log : logs) {
-            String name = log.getFileName().toString();
-            Run blank = desk.imported("@logs/" + name.replace("_", "_") + " --as-of 2026-10-16");
+            Run blank = Run.of(
+                    "import", "--logbook", folder.resolve("book").toString(), log.toString(), "--as-of", "2026-10-16");
             assertEquals(0, blank.exitCode(), blank.err());
         }
-        String monday = Files.readString(folder.resolve("logs/log-Ost_le-monday.csv"));
-        assertEquals(
-                """
+        String monday = Files.readString(folder.resolve("logs/log-Ost_le-monday-2.csv"));
+        assertEquals("""
                 student,date,measure,side,protocol,use,place,unit,value 1,help 1,value 2,help 2,value 3,help 3
                 S01,2026-10-12,line-steps,,line_length=3m;shoes=on,probe,school,steps,,,,,,
                 S01,2026-10-12,single-leg-stance,left,,probe,school,s,,,,,,
                 S01,2026-10-12,single-leg-stance,right,,probe,school,s,,,,,,
-                """,
-                monday);
+                """, monday);
         desk.file(
                 "one.csv",
                 monday.replace("steps,,,,,,\n", "steps,6,independent,>8,stand-by,unable,stand-by\n")
@@ -144,10 +146,14 @@ final class PlanCommandTest {
         assertFalse(log.contains("jump-count"), "barred by no-jumps");
         assertFalse(log.contains("walk-6min"), "measured a few times a year");
         assertEquals(6, log.lines().count(), log);
-        desk.file("t.csv", log.replaceFirst("school,,,,", "school,,1,stand-by,verbal").replaceFirst(",,,,,,,,,,,,\n", ",0,independent,none,,,,,,,,,\n"));
+        desk.file(
+                "t.csv",
+                log.replaceFirst("school,,,,", "school,,1,stand-by,verbal")
+                        .replaceFirst(",,,,,,,,,,,,\n", ",0,independent,none,,,,,,,,,\n"));
         Run run = desk.imported("@t.csv --as-of 2026-10-16");
         assertEquals(0, run.exitCode(), run.err());
-        assertEquals(List.of("25", "2", "0", "0", "23"), desk.counts(run, "t.csv").subList(0, 5));
+        assertEquals(
+                List.of("25", "2", "0", "0", "23"), desk.counts(run, "t.csv").subList(0, 5));
     }
 
     @Test
@@ -158,7 +164,8 @@ final class PlanCommandTest {
         for (String name : List.of("S01-next.md", "S01-home.md", "log-Ost_le-monday.html")) {
             assertEquals(
                     "rw-------",
-                    PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("out").resolve(name))));
+                    PosixFilePermissions.toString(
+                            Files.getPosixFilePermissions(folder.resolve("out").resolve(name))));
         }
         desk.file("other/mine.txt", "mine");
         assertEquals(4, plan("--for home --out @other").exitCode());
@@ -212,8 +219,19 @@ final class PlanCommandTest {
     void aSheetHoldsNoPromiseAndNoJargon() {
         String page = plan("--for home").out().toLowerCase(Locale.ROOT);
         for (String word : List.of(
-                "diagnos", "guarantee", "will improve", "will reach a goal.", "baseline", "probe", "trial", "criterion",
-                "%", " he ", " she ", " his ", " her ")) {
+                "diagnos",
+                "guarantee",
+                "will improve",
+                "promise",
+                "baseline",
+                "probe",
+                "trial",
+                "criterion",
+                "%",
+                " he ",
+                " she ",
+                " his ",
+                " her ")) {
             assertFalse(page.contains(word), word);
         }
     }

@@ -52,7 +52,8 @@ final class KeptRows {
 
     /** The student is taken, and plan makes no home sheet: a row set aside would take the tries of the child with it. */
     private static void tellStrangePrecautions(KeptRow row) {
-        List<String> words = Stream.of(Precaution.values()).map(Precaution::word).toList();
+        List<String> words =
+                Stream.of(Precaution.values()).map(Precaution::word).toList();
         for (String word : row.list("precautions")) {
             if (Precaution.find(word).isEmpty()) {
                 row.tell(

@@ -11,8 +11,7 @@ import stridetally.model.StudentCode;
  * @param until last day; empty = {@link #WEEKS} weeks from the day of the approval
  * @param help the least help that must be given
  */
-public record Approval(
-        StudentCode student, String rung, LocalDate approved, Optional<LocalDate> until, Level help) {
+public record Approval(StudentCode student, String rung, LocalDate approved, Optional<LocalDate> until, Level help) {
     /** How long an approval holds that names no last day: half a year, our choice. */
     public static final int WEEKS = 26;
 

@@ -25,8 +25,7 @@ public record Approvals(List<Approval> rows) {
     }
 
     /** Reads the file; {@code students} are the codes of the roster. */
-    public static Checked<Approvals> read(
-            List<Cells> cells, Ladder ladder, WordScale help, Set<StudentCode> students) {
+    public static Checked<Approvals> read(List<Cells> cells, Ladder ladder, WordScale help, Set<StudentCode> students) {
         List<Approval> rows = new ArrayList<>();
         List<RowProblem> problems = new ArrayList<>();
         for (Cells one : cells) {
@@ -48,15 +47,16 @@ public record Approvals(List<Approval> rows) {
             boolean ours = one.student().equals(student)
                     && one.rung().equals(rung.id())
                     && !one.approved().isAfter(asOf);
-            if (ours && latest.map(before -> !one.approved().isBefore(before.approved())).orElse(true)) {
+            if (ours
+                    && latest.map(before -> !one.approved().isBefore(before.approved()))
+                            .orElse(true)) {
                 latest = Optional.of(one);
             }
         }
         return latest;
     }
 
-    private static Optional<Approval> approval(
-            PlanRow row, Ladder ladder, WordScale help, Set<StudentCode> students) {
+    private static Optional<Approval> approval(PlanRow row, Ladder ladder, WordScale help, Set<StudentCode> students) {
         String student = row.needed("student", "a student code");
         if (!student.isEmpty() && !students.contains(new StudentCode(student))) {
             row.wrong("student", "", "a code of students.csv", "correct the code");

@@ -30,10 +30,12 @@ public record Caution(Set<Precaution> known, Optional<String> whyNoHome) {
             reasons.add("precautions are blank in students.csv; type none if there is nothing to heed");
         }
         if (strange) {
-            reasons.add("precautions in students.csv hold a word that is not on the list; use the list's words, or other");
+            reasons.add(
+                    "precautions in students.csv hold a word that is not on the list; use the list's words, or other");
         }
         if (known.contains(Precaution.OTHER)) {
-            reasons.add("precautions hold other, of which this tool knows nothing; write what the family may do yourself");
+            reasons.add(
+                    "precautions hold other, of which this tool knows nothing; write what the family may do yourself");
         }
         if (known.contains(Precaution.NONE) && known.size() > 1) {
             reasons.add("precautions hold none beside another word; take one of them out");

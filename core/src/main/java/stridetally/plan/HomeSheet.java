@@ -100,8 +100,7 @@ public record HomeSheet(
     }
 
     static String words(Set<Precaution> precautions) {
-        List<String> words =
-                precautions.stream().map(Precaution::word).sorted().toList();
+        List<String> words = precautions.stream().map(Precaution::word).sorted().toList();
         return String.join(", ", words);
     }
 }

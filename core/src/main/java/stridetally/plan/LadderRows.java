@@ -47,8 +47,7 @@ public final class LadderRows {
     }
 
     /** The ladder, or all that is wrong with it. */
-    public static Checked<Ladder> read(
-            List<Cells> rows, Catalogue catalogue, WordScale help, List<String> languages) {
+    public static Checked<Ladder> read(List<Cells> rows, Catalogue catalogue, WordScale help, List<String> languages) {
         LadderRows reader = new LadderRows(catalogue, help, languages);
         List<Rung> rungs = new ArrayList<>();
         rows.forEach(cells -> reader.rung(cells).ifPresent(rungs::add));
@@ -90,11 +89,7 @@ public final class LadderRows {
 
     /** What the measure and the words say is done must be said by the tasks, and must not come home if it stays at school. */
     private static void checkTasks(
-            PlanRow row,
-            List<Task> tasks,
-            Measure measure,
-            Optional<Rung.Home> home,
-            Map<String, Rung.Words> words) {
+            PlanRow row, List<Task> tasks, Measure measure, Optional<Rung.Home> home, Map<String, Rung.Words> words) {
         Set<Task> all = EnumSet.noneOf(Task.class);
         all.addAll(Task.of(measure.id()));
         words.values().forEach(one -> one.ofTheTask().forEach(text -> all.addAll(TaskWords.in(text))));
@@ -136,7 +131,8 @@ public final class LadderRows {
         if (row.text("ready_when").isEmpty()) {
             for (String column : List.of("ready_help", "ready_sessions")) {
                 if (!row.text(column).isEmpty()) {
-                    row.wrong(column, "a blank cell where ready_when is blank", "fill in ready_when, or empty this cell");
+                    row.wrong(
+                            column, "a blank cell where ready_when is blank", "fill in ready_when, or empty this cell");
                 }
             }
             return Optional.empty();

@@ -87,7 +87,8 @@ public record LogSheet(String school, LocalDate date, List<LogLine> lines) {
                 LocalDate date = asOf.with(TemporalAdjusters.next(day));
                 List<LogLine> lines = new ArrayList<>();
                 for (Student student : students) {
-                    if (student.school().equals(school) && seen.usual(student.code()).contains(day)) {
+                    if (student.school().equals(school)
+                            && seen.usual(student.code()).contains(day)) {
                         lines.addAll(lines(caseload, student, measures, date, notes));
                     }
                 }
@@ -126,8 +127,8 @@ public record LogSheet(String school, LocalDate date, List<LogLine> lines) {
                 why.ifPresent(reason -> notes.add(goal.id().text() + " stands on no log: " + reason));
                 if (why.isEmpty()) {
                     sides(goal, measure.orElseThrow())
-                            .forEach(side -> lines.add(
-                                    new LogLine(goal, measure.orElseThrow(), side, tries(goal, measure.orElseThrow()))));
+                            .forEach(side -> lines.add(new LogLine(
+                                    goal, measure.orElseThrow(), side, tries(goal, measure.orElseThrow()))));
                 }
             }
         }

@@ -48,7 +48,10 @@ public final class Probes {
                 && trial.reading().recorded();
         if (counts) {
             tries.computeIfAbsent(
-                            new Key(trial.key().student(), trial.key().measure(), trial.key().side()),
+                            new Key(
+                                    trial.key().student(),
+                                    trial.key().measure(),
+                                    trial.key().side()),
                             key -> new TreeMap<>(When.ORDER))
                     .computeIfAbsent(new When(trial.date(), trial.session()), when -> new ArrayList<>())
                     .add(trial);
@@ -116,7 +119,8 @@ public final class Probes {
     private static boolean isMet(List<Trial> session, Ready ready, Ready.Bar bar) {
         int met = 0;
         for (Trial one : session) {
-            boolean helped = one.help().map(Level::rank).orElse(Integer.MAX_VALUE) > ready.help().rank();
+            boolean helped = one.help().map(Level::rank).orElse(Integer.MAX_VALUE)
+                    > ready.help().rank();
             met += !helped && reaches(one.reading(), bar) ? 1 : 0;
         }
         return 2 * met > session.size();

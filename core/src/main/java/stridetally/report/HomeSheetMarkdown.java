@@ -79,7 +79,8 @@ final class HomeSheetMarkdown {
         }
         page.heading(3, said.name());
         page.bullet(words.text("sheet.do"), said.task());
-        page.bullet(words.text("sheet.hold"), words.text("sheet.hold." + one.help().name()));
+        page.bullet(
+                words.text("sheet.hold"), words.text("sheet.hold." + one.help().name()));
         page.bullet(words.text("sheet.help"), said.help());
         if (one.help() != HomeHelp.WITHIN_REACH) {
             page.bullet(words.text("sheet.fade"), words.text("sheet.fade.ask") + " " + said.fade());

@@ -19,8 +19,8 @@ public final class LogSheetCsv {
     public static void write(List<LogSheet> sheets, Appendable out) {
         int tries = sheets.stream().mapToInt(LogSheet::tries).max().orElseThrow();
         boolean prompts = sheets.stream().anyMatch(LogSheet::asksPrompt);
-        List<String> headings = new ArrayList<>(
-                List.of("student", "date", "measure", "side", "protocol", "use", "place", "unit"));
+        List<String> headings =
+                new ArrayList<>(List.of("student", "date", "measure", "side", "protocol", "use", "place", "unit"));
         int filled = headings.size();
         for (int number = 1; number <= tries; number++) {
             headings.add("value " + number);

@@ -42,7 +42,8 @@ public final class LogSheetHtml {
         String day = sheet.date().getDayOfWeek().name().toLowerCase(Locale.ROOT);
         String weekday = day.substring(0, 1).toUpperCase(Locale.ROOT) + day.substring(1);
         page.heading(
-                1, "Log for " + weekday + (sheet.school().isBlank() ? "" : ", " + sheet.school()) + ", " + sheet.date());
+                1,
+                "Log for " + weekday + (sheet.school().isBlank() ? "" : ", " + sheet.school()) + ", " + sheet.date());
         page.paragraph("In each try: value / help" + (sheet.asksPrompt() ? " / prompt" : "")
                 + ". Leave a try blank that was not made. Write >10 where you stopped at a limit of 10; unable, refused,"
                 + " absent where that is so.");

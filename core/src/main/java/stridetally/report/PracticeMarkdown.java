@@ -33,10 +33,14 @@ final class PracticeMarkdown {
         page.bullet("Next to look at", next(plan));
         page.bullet(
                 "Home sheet", plan.whyNoHome().map(why -> "none: " + why).orElse("yes, of what is marked so below"));
-        page.bullet("Line on the floor", plan.line().map(PracticeMarkdown::line).orElse(
-                "no height of the last year in bodies.csv, so its length is yours to set"));
-        page.paragraph("Ready is what the probes show, approved is what you allow. The sheet prints only what approved.csv"
-                + " allows on the day; a blank until holds for " + Approval.WEEKS + " weeks.");
+        page.bullet(
+                "Line on the floor",
+                plan.line()
+                        .map(PracticeMarkdown::line)
+                        .orElse("no height of the last year in bodies.csv, so its length is yours to set"));
+        page.paragraph(
+                "Ready is what the probes show, approved is what you allow. The sheet prints only what approved.csv"
+                        + " allows on the day; a blank until holds for " + Approval.WEEKS + " weeks.");
         page.heading(2, "Rungs");
         List<List<Cell>> rows = new ArrayList<>();
         plan.steps().forEach(step -> rows.add(row(step)));

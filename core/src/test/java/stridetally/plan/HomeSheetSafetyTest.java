@@ -34,8 +34,7 @@ class HomeSheetSafetyTest {
             Precaution.SEIZURES, EnumSet.of(Task.BEAM, Task.STAIRS, Task.EYES_CLOSED),
             Precaution.HEART, EnumSet.of(Task.JUMP, Task.STAIRS),
             Precaution.BONES,
-                    EnumSet.of(
-                            Task.JUMP, Task.BEAM, Task.STAIRS, Task.EYES_CLOSED, Task.BACKWARD, Task.ONE_LEG));
+                    EnumSet.of(Task.JUMP, Task.BEAM, Task.STAIRS, Task.EYES_CLOSED, Task.BACKWARD, Task.ONE_LEG));
 
     private static final Set<Task> AT_SCHOOL =
             EnumSet.of(Task.BEAM, Task.EYES_CLOSED, Task.BACKWARD, Task.STAIRS, Task.JUMP);
@@ -53,11 +52,11 @@ class HomeSheetSafetyTest {
         return switch (when) {
             case NONE -> Optional.empty();
             case HOLDS -> Optional.of(MadeLadder.approval(rung, day.minusDays(7), Optional.of(day), help));
-            case ENDED -> Optional.of(
-                    MadeLadder.approval(rung, day.minusDays(7), Optional.of(day.minusDays(1)), help));
+            case ENDED -> Optional.of(MadeLadder.approval(rung, day.minusDays(7), Optional.of(day.minusDays(1)), help));
             case AHEAD -> Optional.of(MadeLadder.approval(rung, day.plusDays(1), Optional.empty(), help));
-            case LAPSED -> Optional.of(MadeLadder.approval(
-                    rung, day.minusWeeks(Approval.WEEKS).minusDays(1), Optional.empty(), help));
+            case LAPSED ->
+                Optional.of(
+                        MadeLadder.approval(rung, day.minusWeeks(Approval.WEEKS).minusDays(1), Optional.empty(), help));
         };
     }
 
@@ -85,8 +84,8 @@ class HomeSheetSafetyTest {
             for (Rung rung : ladder.rungs()) {
                 for (When when : When.values()) {
                     for (String help : WordScale.HELP.words()) {
-                        Approvals approvals = new Approvals(
-                                approval(when, rung, MadeLadder.help(help)).stream().toList());
+                        Approvals approvals = new Approvals(approval(when, rung, MadeLadder.help(help)).stream()
+                                .toList());
                         Estimate<HomeSheet> sheet = HomeSheet.of(
                                 MadeLadder.student(words), ladder, approvals, Optional.empty(), MadeLadder.DAY);
                         if (sheet.isEstimated()) {
@@ -117,7 +116,9 @@ class HomeSheetSafetyTest {
     }
 
     private static List<Rung> rungs(Estimate<HomeSheet> sheet) {
-        return sheet.orElseThrow().rungs().stream().map(HomeSheet.HomeRung::rung).toList();
+        return sheet.orElseThrow().rungs().stream()
+                .map(HomeSheet.HomeRung::rung)
+                .toList();
     }
 
     /** The same for a ladder in which every single task is a rung, whatever the person typed in not_with. */
@@ -149,8 +150,16 @@ class HomeSheetSafetyTest {
     @Test
     void theMeasureOrTheWordsOfARungNameItsTask() {
         for (String measure : List.of(
-                "beam-steps", "back-steps", "back-time", "single-leg-stance-closed", "stairs-time", "jump-distance",
-                "jump-count", "leap-distance", "hop-count", "hop-distance")) {
+                "beam-steps",
+                "back-steps",
+                "back-time",
+                "single-leg-stance-closed",
+                "stairs-time",
+                "jump-distance",
+                "jump-count",
+                "leap-distance",
+                "hop-count",
+                "hop-distance")) {
             assertThrows(
                     IllegalArgumentException.class,
                     () -> new Rung(
@@ -201,8 +210,8 @@ class HomeSheetSafetyTest {
     void aSheetCannotBeMadeAroundTheGate() {
         Ladder ladder = MadeLadder.shipped();
         Rung leg = ladder.find("one-leg").orElseThrow();
-        Approval approval = MadeLadder.approval(
-                leg, MadeLadder.DAY, Optional.empty(), MadeLadder.help("hand-held one"));
+        Approval approval =
+                MadeLadder.approval(leg, MadeLadder.DAY, Optional.empty(), MadeLadder.help("hand-held one"));
         HomeSheet.HomeRung rung = new HomeSheet.HomeRung(leg, approval, HomeHelp.ONE_HAND);
         for (List<String> words : List.of(List.of("bones"), List.of("other"), List.<String>of(), List.of("hip"))) {
             assertThrows(

@@ -53,39 +53,40 @@ class LadderTest {
         for (Rung rung : MadeLadder.shipped().rungs()) {
             rung.ready().ifPresent(ready -> assertTrue(ready.sessions() >= 2, rung.id()));
             assertEquals(Task.barring(rung.tasks()), rung.notWith(), rung.id() + ": written as well as built in");
-            assertEquals(
-                    rung.tasks().stream().allMatch(Task::comesHome), rung.home() == Rung.Home.YES, rung.id());
+            assertEquals(rung.tasks().stream().allMatch(Task::comesHome), rung.home() == Rung.Home.YES, rung.id());
         }
     }
 
     /** Line 2 of the file; columns: rung 1, task 2, measure 3, ready_when 4, help 5, sessions 6, least 7, not_with 8, home 9. */
     @ParameterizedTest
-    @CsvSource(delimiter = '!', value = {
-        "r,forward,line-stepps,,,,,,yes ! ladder.csv:2:3 FIELD_UNREADABLE",
-        "r,forward,,,,,,,yes ! ladder.csv:2:3 FIELD_MISSING",
-        "r,forward,line-steps,,,,,nek,yes ! ladder.csv:2:8 FIELD_UNREADABLE",
-        "r,forward,line-steps,,,,,none,yes ! ladder.csv:2:8 FIELD_UNREADABLE",
-        "r,jump,jump-count,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
-        "r,beam,beam-steps,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
-        "r,backward,back-steps,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
-        "r,stairs,stairs-time,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
-        "r,eyes-closed,tandem-stance,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
-        "r,forward,jump-count,,,,,,no ! ladder.csv:2:2 FIELD_UNREADABLE",
-        "r,forwards,line-steps,,,,,,yes ! ladder.csv:2:2 FIELD_UNREADABLE",
-        "r,,line-steps,,,,,,yes ! ladder.csv:2:2 FIELD_MISSING",
-        "r,forward,line-steps,,,,,,maybe ! ladder.csv:2:9 FIELD_UNREADABLE",
-        "r,forward,line-steps,,,,,, ! ladder.csv:2:9 FIELD_MISSING",
-        "r,forward,line-steps,line-steps>6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
-        "r,forward,line-steps,line-stepps>=6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
-        "r,forward,line-steps,step-offs>=6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
-        "r,forward,line-steps,cadence>=6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
-        "r,forward,line-steps,line-steps>=6,a lot,2,,,yes ! ladder.csv:2:5 FIELD_UNREADABLE",
-        "r,forward,line-steps,line-steps>=6,,2,,,yes ! ladder.csv:2:5 FIELD_MISSING",
-        "r,forward,line-steps,line-steps>=6,stand-by,1,,,yes ! ladder.csv:2:6 FIELD_UNREADABLE",
-        "r,forward,line-steps,,stand-by,,,,yes ! ladder.csv:2:5 FIELD_UNREADABLE",
-        "r,forward,line-steps,,,,a lot,,yes ! ladder.csv:2:7 FIELD_UNREADABLE",
-        ",forward,line-steps,,,,,,yes ! ladder.csv:2:1 FIELD_MISSING"
-    })
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "r,forward,line-stepps,,,,,,yes ! ladder.csv:2:3 FIELD_UNREADABLE",
+                "r,forward,,,,,,,yes ! ladder.csv:2:3 FIELD_MISSING",
+                "r,forward,line-steps,,,,,nek,yes ! ladder.csv:2:8 FIELD_UNREADABLE",
+                "r,forward,line-steps,,,,,none,yes ! ladder.csv:2:8 FIELD_UNREADABLE",
+                "r,jump,jump-count,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
+                "r,beam,beam-steps,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
+                "r,backward,back-steps,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
+                "r,stairs,stairs-time,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
+                "r,eyes-closed,tandem-stance,,,,,,yes ! ladder.csv:2:9 FIELD_UNREADABLE",
+                "r,forward,jump-count,,,,,,no ! ladder.csv:2:2 FIELD_UNREADABLE",
+                "r,forwards,line-steps,,,,,,yes ! ladder.csv:2:2 FIELD_UNREADABLE",
+                "r,,line-steps,,,,,,yes ! ladder.csv:2:2 FIELD_MISSING",
+                "r,forward,line-steps,,,,,,maybe ! ladder.csv:2:9 FIELD_UNREADABLE",
+                "r,forward,line-steps,,,,,, ! ladder.csv:2:9 FIELD_MISSING",
+                "r,forward,line-steps,line-steps>6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
+                "r,forward,line-steps,line-stepps>=6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
+                "r,forward,line-steps,step-offs>=6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
+                "r,forward,line-steps,cadence>=6,stand-by,2,,,yes ! ladder.csv:2:4 FIELD_UNREADABLE",
+                "r,forward,line-steps,line-steps>=6,a lot,2,,,yes ! ladder.csv:2:5 FIELD_UNREADABLE",
+                "r,forward,line-steps,line-steps>=6,,2,,,yes ! ladder.csv:2:5 FIELD_MISSING",
+                "r,forward,line-steps,line-steps>=6,stand-by,1,,,yes ! ladder.csv:2:6 FIELD_UNREADABLE",
+                "r,forward,line-steps,,stand-by,,,,yes ! ladder.csv:2:5 FIELD_UNREADABLE",
+                "r,forward,line-steps,,,,a lot,,yes ! ladder.csv:2:7 FIELD_UNREADABLE",
+                ",forward,line-steps,,,,,,yes ! ladder.csv:2:1 FIELD_MISSING"
+            })
     void aWrongCellIsToldWithItsPlaceAndThereIsNoLadder(String row, String expected) {
         Checked<Ladder> read = MadeLadder.of(row.strip());
         assertEquals(Optional.empty(), read.value());
@@ -153,9 +154,8 @@ class LadderTest {
                         + "S01,one-leg,2027-04-01,,stand-by\n")
                 .value()
                 .orElseThrow();
-        Approval latest = approvals
-                .latest(MadeLadder.STUDENT, leg, MadeLadder.DAY)
-                .orElseThrow();
+        Approval latest =
+                approvals.latest(MadeLadder.STUDENT, leg, MadeLadder.DAY).orElseThrow();
         assertEquals("hand-held one", latest.help().word());
         assertFalse(latest.holds(MadeLadder.DAY));
     }
@@ -170,7 +170,12 @@ class LadderTest {
 
     private static List<String> readyHelp(Ladder ladder, String... ids) {
         return Stream.of(ids)
-                .map(id -> ladder.find(id).orElseThrow().ready().orElseThrow().help().word())
+                .map(id -> ladder.find(id)
+                        .orElseThrow()
+                        .ready()
+                        .orElseThrow()
+                        .help()
+                        .word())
                 .toList();
     }
 

@@ -29,8 +29,15 @@ class LineLayoutTest {
      * 150 cm: 9 ft = 274.32; 60, so 4.57; 30, so 9.14. 102 cm: 182.88; 40.8, so 4.48; 20.4, so 8.96.
      */
     @ParameterizedTest
-    @CsvSource({"117, 6, 4, 8, 1.8", "131, 8, 5, 9, 2.4", "150, 9, 5, 9, 2.7", "102, 6, 4, 9, 1.8", "119.9, 6, 4, 8, 1.8",
-        "120, 8, 5, 10, 2.4", "140, 9, 5, 10, 2.7"})
+    @CsvSource({
+        "117, 6, 4, 8, 1.8",
+        "131, 8, 5, 9, 2.4",
+        "150, 9, 5, 9, 2.7",
+        "102, 6, 4, 9, 1.8",
+        "119.9, 6, 4, 8, 1.8",
+        "120, 8, 5, 10, 2.4",
+        "140, 9, 5, 10, 2.7"
+    })
     void theLineOfAChild(String height, int feet, int large, int small, String metres) {
         LineLayout line = LineLayout.of(Amount.of(height));
         assertEquals(new LineLayout(feet, large, small), line);
@@ -41,8 +48,11 @@ class LineLayoutTest {
     @Test
     void onlyAHeightOfTheLastYearServes() {
         List<Body> bodies = List.of(
-                body("S01", "2026-03-04", "100"), body("S01", "2026-09-14", "117"), body("S01", "2027-03-06", "150"),
-                body("S02", "2027-01-05", "150"), body("S03", "2026-03-03", "150"));
+                body("S01", "2026-03-04", "100"),
+                body("S01", "2026-09-14", "117"),
+                body("S01", "2027-03-06", "150"),
+                body("S02", "2027-01-05", "150"),
+                body("S03", "2026-03-03", "150"));
         assertEquals(Optional.of(6), feet("S01", bodies));
         assertEquals(Optional.of(9), feet("S02", bodies));
         assertEquals(Optional.empty(), feet("S03", bodies));

@@ -49,8 +49,7 @@ final class MadeLadder {
 
     static List<Cells> cells(String name, String file) {
         TableReader table = new TableReader(new StringReader(file), name, Dialect.COMMA);
-        Header header = Header.of(
-                name, table.next().orElseThrow().value().orElseThrow(), heading -> heading);
+        Header header = Header.of(name, table.next().orElseThrow().value().orElseThrow(), heading -> heading);
         List<Cells> rows = new ArrayList<>();
         for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
             rows.add(header.cells(next.get().value().orElseThrow()));

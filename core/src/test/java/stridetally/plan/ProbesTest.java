@@ -68,12 +68,24 @@ class ProbesTest {
     @Test
     void mostOfTheLineServesTooAndOldOrLaterSessionsDoNot() {
         for (String day : new String[] {"2026-11-02", "2026-11-09", "2027-03-08"}) {
-            probes.add(trial(day, new Reading.Exact(Amount.of("0.8")), "stand-by", TrialPlace.CLINIC, Use.PROBE,
-                    "line-share", Side.NONE));
+            probes.add(trial(
+                    day,
+                    new Reading.Exact(Amount.of("0.8")),
+                    "stand-by",
+                    TrialPlace.CLINIC,
+                    Use.PROBE,
+                    "line-share",
+                    Side.NONE));
         }
         assertTrue(said().contains("too long ago"), said());
-        probes.add(trial("2027-03-01", new Reading.Exact(Amount.of("0.75")), "stand-by", TrialPlace.CLINIC, Use.PROBE,
-                "line-share", Side.NONE));
+        probes.add(trial(
+                "2027-03-01",
+                new Reading.Exact(Amount.of("0.75")),
+                "stand-by",
+                TrialPlace.CLINIC,
+                Use.PROBE,
+                "line-share",
+                Side.NONE));
         assertEquals(Readiness.State.READY, turn());
     }
 
@@ -100,13 +112,15 @@ class ProbesTest {
 
     private Readiness.State turn() {
         return probes.readiness(
-                        MadeLadder.STUDENT, MadeLadder.shipped().find("line-turn").orElseThrow())
+                        MadeLadder.STUDENT,
+                        MadeLadder.shipped().find("line-turn").orElseThrow())
                 .state();
     }
 
     private String said() {
         return probes.readiness(
-                        MadeLadder.STUDENT, MadeLadder.shipped().find("line-turn").orElseThrow())
+                        MadeLadder.STUDENT,
+                        MadeLadder.shipped().find("line-turn").orElseThrow())
                 .text();
     }
 

@@ -31,7 +31,8 @@ import stridetally.units.Amount;
 
 /** What a home sheet always says, and that no word from outside becomes more than a word. */
 class HomeSheetPagesTest {
-    private static final String BAD = "=HYPERLINK(\"x\") | <script>alert(1)</script>\n# Met\n```\n[a](b) <b> {0} {9} &amp;";
+    private static final String BAD =
+            "=HYPERLINK(\"x\") | <script>alert(1)</script>\n# Met\n```\n[a](b) <b> {0} {9} &amp;";
     private static final LocalDate DAY = LocalDate.of(2027, 3, 5);
 
     @Test
@@ -40,10 +41,18 @@ class HomeSheetPagesTest {
             FamilyWords words = FamilyWords.of(language).orElseThrow();
             for (Precaution one : EnumSet.complementOf(EnumSet.of(Precaution.OTHER))) {
                 for (String help : WordScale.HELP.words().subList(0, 7)) {
-                    String page = markdown(sheet("calm", help, one), paper("calm"));
+                    String[] both =
+                            markdown(sheet("calm", help, one), paper("calm")).split("\n---\n", -1);
+                    String page = both[FamilyWords.languages().indexOf(language)];
                     for (String key : List.of(
-                            "sheet.first", "stop.home", "sheet.only", "stop.place", "stop.signs", "stop.emergency",
-                            "sheet.home", "sheet.line.clear")) {
+                            "sheet.first",
+                            "stop.home",
+                            "sheet.only",
+                            "stop.place",
+                            "stop.signs",
+                            "stop.emergency",
+                            "sheet.home",
+                            "sheet.line.clear")) {
                         assertTrue(page.contains(words.text(key)), key);
                     }
                     assertTrue(page.contains(words.text("ask") + ":** calm"), "whom to ask");
@@ -86,7 +95,8 @@ class HomeSheetPagesTest {
     @Test
     void noNameUnlessOneIsGiven() {
         HomeSheet sheet = sheet("calm", "stand-by", Precaution.NONE);
-        assertTrue(markdown(sheet, new FamilyPaper(Optional.empty(), Contact.NONE)).contains("**Student:** ______"));
+        assertTrue(
+                markdown(sheet, new FamilyPaper(Optional.empty(), Contact.NONE)).contains("**Student:** ______"));
         assertTrue(markdown(sheet, paper("Quillo")).contains("**Student:** Quillo"));
     }
 

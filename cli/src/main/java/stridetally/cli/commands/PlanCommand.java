@@ -50,7 +50,7 @@ public final class PlanCommand implements Subcommand {
                                 + " on the day and that no precaution bars; none where precautions are blank or other."
                                 + " log: blank logs of the coming week, a school and weekday each, that import takes back."
                                 + " The treating therapist, medical orders and school rules come before any of them.")
-                .footer("  stridetally plan samples/out/logbook --as-of 2027-03-05 --for home --student fh-003");
+                .footer("  stridetally plan samples/out/logbook --as-of 2027-03-05 --for home");
         logbook.addTo(spec);
         about.addTo(spec);
         known.addTo(spec);

@@ -63,7 +63,9 @@ public final class PracticeInput {
             throw new InputRefused("students.csv has no student with the code " + String.join(", ", unknown));
         }
         List<Student> students = open.caseload().students().stream()
-                .filter(one -> codes.isEmpty() ? isThere(one, asOf) : codes.contains(one.code().text()))
+                .filter(one -> codes.isEmpty()
+                        ? isThere(one, asOf)
+                        : codes.contains(one.code().text()))
                 .sorted(Comparator.comparing(Student::code))
                 .toList();
         if (students.isEmpty()) {
@@ -84,8 +86,8 @@ public final class PracticeInput {
         Probes probes = new Probes(asOf);
         open.book()
                 .trials()
-                .forEach((entry, line, cells) -> probes.add(TrialCells.read(
-                        cells, open.caseload().settings(), "entry " + entry + ", line " + line)));
+                .forEach((entry, line, cells) -> probes.add(
+                        TrialCells.read(cells, open.caseload().settings(), "entry " + entry + ", line " + line)));
         return students.stream()
                 .map(one -> StudentPlan.of(one, ladder, approvals, probes, line(one), asOf))
                 .toList();
@@ -116,17 +118,17 @@ public final class PracticeInput {
                 .filter(visit -> visit.status() == Visit.Status.HELD)
                 .forEach(visit -> seen.add(visit.student(), visit.date()));
         open.book().trials().forEach((entry, line, cells) -> {
-            Trial trial =
-                    TrialCells.read(cells, open.caseload().settings(), "entry " + entry + ", line " + line);
+            Trial trial = TrialCells.read(cells, open.caseload().settings(), "entry " + entry + ", line " + line);
             if (trial.key().place() == TrialPlace.SCHOOL) {
                 seen.add(trial.key().student(), trial.date());
             }
         });
-        LogSheet.Week week = LogSheet.week(
-                open.caseload(), id -> open.catalogue().find(id), seen, students::contains, asOf);
+        LogSheet.Week week =
+                LogSheet.week(open.caseload(), id -> open.catalogue().find(id), seen, students::contains, asOf);
         week.notes().forEach(console::note);
         if (week.sheets().isEmpty()) {
-            throw new InputRefused("there is no log to write: no open goal of a student shown in the week after " + asOf);
+            throw new InputRefused(
+                    "there is no log to write: no open goal of a student shown in the week after " + asOf);
         }
         return week.sheets();
     }
@@ -153,8 +155,7 @@ public final class PracticeInput {
         Set<StudentCode> codes =
                 open.caseload().students().stream().map(Student::code).collect(Collectors.toSet());
         return rows(ExtraTable.APPROVED, console)
-                .map(rows -> trusted(
-                        Approvals.read(rows, ladder, help(), codes), ExtraTable.APPROVED.file(), console))
+                .map(rows -> trusted(Approvals.read(rows, ladder, help(), codes), ExtraTable.APPROVED.file(), console))
                 .orElse(Approvals.NONE);
     }
 
