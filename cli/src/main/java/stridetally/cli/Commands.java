@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import stridetally.cli.commands.ImportCommand;
 import stridetally.cli.commands.MeasuresCommand;
+import stridetally.cli.commands.PlanCommand;
 import stridetally.cli.commands.ReportCommand;
 import stridetally.cli.commands.ScoreCommand;
 import stridetally.cli.commands.SimulateCommand;
@@ -28,6 +29,7 @@ final class Commands {
                 case "score" -> new ScoreCommand(console);
                 case "trend" -> new TrendCommand(console);
                 case "report" -> new ReportCommand(console);
+                case "plan" -> new PlanCommand(console);
                 case "simulate" -> new SimulateCommand(console);
                 case "measures" -> new MeasuresCommand(console);
                 default -> throw new IllegalStateException("no command " + name);
@@ -41,6 +43,7 @@ final class Commands {
                 ours("score", "Count: sessions, trials, periods, goals, students.", console),
                 ours("trend", "Draw the lines: slope, aim line, forecast, judgement.", console),
                 ours("report", "Write the documents of a period.", console),
+                ours("plan", "Plan what to practise next, home sheets, blank logs.", console),
                 ours(
                         "simulate",
                         "Make up caseloads with known truth, and count how often judgements are right.",

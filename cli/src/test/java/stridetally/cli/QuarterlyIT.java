@@ -47,6 +47,10 @@ final class QuarterlyIT {
                 "reports/winter/caseload.md",
                 "reports/winter/fh-011-family-es.md",
                 "reports/spring/caseload.md",
+                "practice/fh-003-home.html",
+                "practice/fh-014-next.md",
+                "practice/log-Ostlewick-monday.csv",
+                "practice/log-Ostlewick-monday.html",
                 "logbook/reports.csv")) {
             assertFalse(first.getOrDefault(name, "").isBlank(), name);
         }

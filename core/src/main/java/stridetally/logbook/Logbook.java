@@ -133,6 +133,14 @@ public final class Logbook {
                 .rows();
     }
 
+    /** The same with what is wrong in the file; empty when there is no such file. */
+    public Optional<Checked<List<Cells>>> table(ExtraTable table) {
+        KeptTable kept = KeptTable.read(folder.root().resolve(table.file()), table.file(), table.columns());
+        return kept.present()
+                ? Optional.of(new Checked<>(Optional.of(kept.rows()), kept.problems()))
+                : Optional.empty();
+    }
+
     /** Whether there is a file of the kind. */
     public boolean has(KeptKind kind) {
         return table(kind).present();

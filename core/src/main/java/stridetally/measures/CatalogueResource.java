@@ -58,29 +58,37 @@ final class CatalogueResource {
 
     /** The records of a file, each with its headings. */
     static List<Map<String, String>> records(String file) {
-        try (Reader text = open(file)) {
-            return records(file, new TableReader(text, file, file.endsWith(".tsv") ? Dialect.of('\t') : Dialect.COMMA));
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
-    }
-
-    private static List<Map<String, String>> records(String file, TableReader table) {
-        Header header = Header.of(file, row(file, table.next().orElseThrow()), heading -> heading);
         List<Map<String, String>> records = new ArrayList<>();
-        for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
-            Row row = row(file, next.get());
-            if (row.cells().size() != header.headings().size()) {
-                throw new IllegalStateException(file + ":" + row.line() + ": not as many cells as headings");
-            }
-            Cells cells = header.cells(row);
+        for (Cells cells : rows(file)) {
             Map<String, String> record = new LinkedHashMap<>();
-            for (String heading : header.headings()) {
+            for (String heading : cells.header().headings()) {
                 record.put(heading, cells.text(heading));
             }
             records.add(record);
         }
         return records;
+    }
+
+    /** The records of a file, each with its place. */
+    static List<Cells> rows(String file) {
+        try (Reader text = open(file)) {
+            return rows(file, new TableReader(text, file, file.endsWith(".tsv") ? Dialect.of('\t') : Dialect.COMMA));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static List<Cells> rows(String file, TableReader table) {
+        Header header = Header.of(file, row(file, table.next().orElseThrow()), heading -> heading);
+        List<Cells> rows = new ArrayList<>();
+        for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
+            Row row = row(file, next.get());
+            if (row.cells().size() != header.headings().size()) {
+                throw new IllegalStateException(file + ":" + row.line() + ": not as many cells as headings");
+            }
+            rows.add(header.cells(row));
+        }
+        return rows;
     }
 
     private static Row row(String file, Checked<Row> read) {

@@ -36,7 +36,9 @@ final class HtmlPage {
     /** Which way the paper of a document stands. */
     enum Paper {
         UPRIGHT("<article"),
-        LYING("<article class=\"lying\"");
+        LYING("<article class=\"lying\""),
+        /** To be filled in by hand: rows high enough to write in. */
+        FORM("<article class=\"lying form\"");
 
         private final String tag;
 

@@ -35,6 +35,7 @@ class MalformedFilesTest {
             Map.entry(ProblemCode.COLUMN_UNKNOWN, "stridetally.logbook.CaseloadTest"),
             Map.entry(ProblemCode.GOAL_STUDENT_UNKNOWN, "stridetally.logbook.CaseloadTest"),
             Map.entry(ProblemCode.GOAL_UNCLEAR, "stridetally.logbook.CaseloadTest"),
+            Map.entry(ProblemCode.PRECAUTION_UNKNOWN, "stridetally.logbook.CaseloadTest"),
             Map.entry(ProblemCode.SAMPLE_TIME, "stridetally.recordings.BadRecordingsTest"),
             Map.entry(ProblemCode.SAMPLE_UNREADABLE, "stridetally.recordings.BadRecordingsTest"),
             Map.entry(ProblemCode.STRIDE_DROPPED, "stridetally.recordings.BadRecordingsTest"),
