@@ -53,7 +53,7 @@ final class RecordReader {
         Map<KeptKind, List<KeptTable>> earlier = earlier();
         Map<KeptKind, KeptTable> now = new LinkedHashMap<>();
         HOLDS.keySet().forEach(kind -> now.put(kind, tables.apply(kind)));
-        goalsOf(now.get(KeptKind.GOALS));
+        goalsOf(tables.apply(KeptKind.GOALS));
         earlier.getOrDefault(KeptKind.GOALS, List.of()).forEach(this::goalsOf);
         now.forEach((kind, table) -> kept(kind.stem(), HOLDS.getOrDefault(kind, ""), kind, table));
         earlier.forEach((kind, versions) -> versions.forEach(version -> kept(

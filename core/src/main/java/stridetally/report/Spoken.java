@@ -25,9 +25,9 @@ record Spoken(String words, String language) {
         boolean plain = language.length() <= LONGEST_CODE;
         for (int place = 0; place < language.length() && plain; place++) {
             char one = language.charAt(place);
-            plain = one >= 'a' && one <= 'z'
-                    || one >= 'A' && one <= 'Z'
-                    || (place > 0 && (one >= '0' && one <= '9' || one == '-'));
+            boolean letter = (one >= 'a' && one <= 'z') || (one >= 'A' && one <= 'Z');
+            boolean later = place > 0 && ((one >= '0' && one <= '9') || one == '-');
+            plain = letter || later;
         }
         return plain;
     }

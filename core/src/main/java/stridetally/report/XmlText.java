@@ -76,7 +76,7 @@ final class XmlText {
         int point = text.codePointAt(place);
         int type = Character.getType(point);
         return type == Character.FORMAT
-                || type == Character.SURROGATE && !followsItsHalf(text, place)
+                || (type == Character.SURROGATE && !followsItsHalf(text, place))
                 || point == 0x2028
                 || point == 0x2029
                 || point == 0xFFFE
