@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import stridetally.model.MeasureId;
 import stridetally.model.Protocol;
 import stridetally.model.Side;
@@ -87,13 +88,13 @@ public final class ObserverPairs {
             first.forEach((number, ones) -> {
                 List<Trial> others = new ArrayList<>(second.getOrDefault(number, List.of()));
                 for (Trial one : ones) {
-                    List<Trial> mates = others.stream()
-                            .filter(other ->
-                                    agree(one.key().protocol(), other.key().protocol()))
-                            .toList();
-                    if (mates.size() == 1) {
-                        pairs.add(new Pair(one, mates.get(0)));
-                        others.removeIf(other -> other == mates.get(0));
+                    int[] mates = IntStream.range(0, others.size())
+                            .filter(other -> agree(
+                                    one.key().protocol(),
+                                    others.get(other).key().protocol()))
+                            .toArray();
+                    if (mates.length == 1) {
+                        pairs.add(new Pair(one, others.remove(mates[0])));
                     } else {
                         firstAlone.add(one);
                     }
