@@ -74,7 +74,8 @@ public record ScoredLogbook(
 
     /** The same, with what rules of thumb say beside the judgements when they are asked for. */
     public ScoredLogbook beside(Optional<RulesOfThumb> rules) {
-        return rules.map(asked -> new ScoredLogbook(open, asOf, forecast, scorer, scores, review.beside(asked), ahead, walks))
+        return rules.map(asked ->
+                        new ScoredLogbook(open, asOf, forecast, scorer, scores, review.beside(asked), ahead, walks))
                 .orElse(this);
     }
 
