@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import stridetally.measures.Sidedness;
 import stridetally.model.Direction;
@@ -79,7 +80,7 @@ public final class Probes {
         List<Readiness> sides = new ArrayList<>();
         boolean both = bar.measure().sidedness() == Sidedness.REQUIRED;
         for (Side side : both ? List.of(Side.LEFT, Side.RIGHT) : List.of(Side.values())) {
-            TreeMap<When, List<Trial>> sessions =
+            NavigableMap<When, List<Trial>> sessions =
                     tries.getOrDefault(new Key(student, bar.measure().id(), side), new TreeMap<>(When.ORDER));
             if (both || !sessions.isEmpty()) {
                 sides.add(readiness(sessions, ready, bar, side));
@@ -94,7 +95,7 @@ public final class Probes {
                 .orElseGet(() -> sides.get(0));
     }
 
-    private Readiness readiness(TreeMap<When, List<Trial>> sessions, Ready ready, Ready.Bar bar, Side side) {
+    private Readiness readiness(NavigableMap<When, List<Trial>> sessions, Ready ready, Ready.Bar bar, Side side) {
         String what = bar.text() + (side == Side.NONE ? "" : ", " + side.word());
         int met = 0;
         for (List<Trial> session : sessions.descendingMap().values()) {
