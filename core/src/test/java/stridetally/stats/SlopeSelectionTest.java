@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SlopeSelectionTest {
 
     /** What long series look like, and what is hard for a selection: ties, equal days, lines without any scatter. */
+    @SuppressWarnings("ImmutableEnumChecker") // its functions keep nothing
     enum Shape {
         SCATTER(k -> 0, 1e6, 1),
         WHOLE_NUMBERS(k -> k / 90.0, 3, 1_000_000_000),
@@ -37,7 +38,7 @@ class SlopeSelectionTest {
         double[] days(int points) {
             double[] days = new double[points];
             for (int k = 0; k < points; k++) {
-                days[k] = this == EQUAL_DAYS ? k / 3 : 2.0 * k + k % 5;
+                days[k] = this == EQUAL_DAYS ? Math.floorDiv(k, 3) : 2 * k + k % 5;
             }
             return days;
         }
