@@ -39,18 +39,18 @@ enum WalkMeasure {
         }
     };
 
-    private final MeasureId id;
+    private final String id;
 
     @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
     private final List<WalkPart> needs;
 
     WalkMeasure(String id, WalkPart... needs) {
-        this.id = new MeasureId(id);
+        this.id = id;
         this.needs = List.of(needs);
     }
 
     MeasureId id() {
-        return id;
+        return new MeasureId(id);
     }
 
     List<WalkPart> needs() {
@@ -62,7 +62,7 @@ enum WalkMeasure {
 
     static Optional<WalkMeasure> of(MeasureId id) {
         for (WalkMeasure one : values()) {
-            if (one.id.equals(id)) {
+            if (one.id().equals(id)) {
                 return Optional.of(one);
             }
         }
