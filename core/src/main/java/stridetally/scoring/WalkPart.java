@@ -9,19 +9,19 @@ enum WalkPart {
     TIME("walk-time"),
     STEPS("walk-steps");
 
-    private final MeasureId id;
+    private final String id;
 
     WalkPart(String id) {
-        this.id = new MeasureId(id);
+        this.id = id;
     }
 
     MeasureId id() {
-        return id;
+        return new MeasureId(id);
     }
 
     static Optional<WalkPart> of(MeasureId id) {
         for (WalkPart one : values()) {
-            if (one.id.equals(id)) {
+            if (one.id().equals(id)) {
                 return Optional.of(one);
             }
         }
