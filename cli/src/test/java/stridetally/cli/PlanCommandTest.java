@@ -61,10 +61,11 @@ final class PlanCommandTest {
 
     @Test
     void aRungThatIsBarredOrStaysAtSchoolNeverComesHomeThoughApproved() throws IOException {
-        Files.writeString(
-                folder.resolve("book/approved.csv"),
-                APPROVED + "S02,two-foot-jumps,2026-10-05,,stand-by\nS01,low-beam,2026-10-05,,stand-by\n"
-                        + "S01,line-two-hands,2026-10-05,,stand-by\n");
+        Files.writeString(folder.resolve("book/approved.csv"), APPROVED + """
+                        S02,two-foot-jumps,2026-10-05,,stand-by
+                        S01,low-beam,2026-10-05,,stand-by
+                        S01,line-two-hands,2026-10-05,,stand-by
+                        """);
         Run run = plan("--for home");
         assertTrue(run.err().contains("S02: two-foot-jumps is barred by no-jumps"), run.err());
         assertFalse(run.out().contains("low beam\n") || run.out().contains("two hands held"), run.out());

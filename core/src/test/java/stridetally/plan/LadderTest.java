@@ -148,12 +148,12 @@ class LadderTest {
     @Test
     void theLatestApprovalCountsAndAnEarlierOneNeverComesBack() {
         Rung leg = MadeLadder.shipped().find("one-leg").orElseThrow();
-        Approvals approvals = approvals("student,rung,approved,until,help\n"
-                        + "S01,one-leg,2027-02-01,2027-02-20,hand-held one\n"
-                        + "S01,one-leg,2027-01-04,2027-06-11,stand-by\n"
-                        + "S01,one-leg,2027-04-01,,stand-by\n")
-                .value()
-                .orElseThrow();
+        Approvals approvals = approvals("""
+                        student,rung,approved,until,help
+                        S01,one-leg,2027-02-01,2027-02-20,hand-held one
+                        S01,one-leg,2027-01-04,2027-06-11,stand-by
+                        S01,one-leg,2027-04-01,,stand-by
+                        """).value().orElseThrow();
         Approval latest =
                 approvals.latest(MadeLadder.STUDENT, leg, MadeLadder.DAY).orElseThrow();
         assertEquals("hand-held one", latest.help().word());
