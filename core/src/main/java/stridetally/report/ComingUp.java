@@ -13,7 +13,7 @@ import stridetally.model.Goal;
  * A day on which an open goal asks for the team: its due date, or a year since its first day, by which the plan is to be
  * reviewed. Days that are over are there too, as long as the goal is open.
  *
- * @source cfr300 section 300.324(b)(1), the plan is reviewed at least once a year
+ * @source cfr2006 section 300.324(b)(1), the plan is reviewed at least once a year
  */
 public record ComingUp(Goal goal, LocalDate on, Why why) {
     /** How many days ahead are told; our choice. */
