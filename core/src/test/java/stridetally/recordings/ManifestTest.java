@@ -46,9 +46,12 @@ class ManifestTest {
 
     @Test
     void aRecordingThatIsLostIsSaidAndTheOthersGoOn() {
-        ManifestRun run =
-                run("file,kind,student,date\nlost.csv,footfalls,S1,2026-10-05\na.csv,footfalls,S2,2026-10-05\n"
-                        + "a.csv,gait,S3,2026-10-05\n");
+        ManifestRun run = run("""
+                file,kind,student,date
+                lost.csv,footfalls,S1,2026-10-05
+                a.csv,footfalls,S2,2026-10-05
+                a.csv,gait,S3,2026-10-05
+                """);
         assertTrue(run.leftOut());
         String told = String.join("\n", run.problems().sentences());
         assertTrue(told.contains("manifest.csv:2: RECORDING_REFUSED; lost.csv does not exist"), told);
