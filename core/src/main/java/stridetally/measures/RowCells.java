@@ -37,7 +37,7 @@ final class RowCells {
         return written.isEmpty() ? usual : written;
     }
 
-    /** One word of a closed choice, the names of its constants; the usual one, if there is one, for a blank cell. */
+    /** One word of a closed choice, the names of its constants with hyphens; the usual one, if there is one, for a blank cell. */
     <E extends Enum<E>> Optional<E> word(String heading, E[] choices, @Nullable E usual) {
         String written = text(heading);
         if (written.isEmpty() && usual != null) {
@@ -45,10 +45,11 @@ final class RowCells {
         }
         StringJoiner words = new StringJoiner(", ");
         for (E choice : choices) {
-            if (choice.name().equalsIgnoreCase(written)) {
+            String word = choice.name().replace('_', '-').toLowerCase(Locale.ROOT);
+            if (word.equalsIgnoreCase(written)) {
                 return Optional.of(choice);
             }
-            words.add(choice.name().toLowerCase(Locale.ROOT));
+            words.add(word);
         }
         needed(
                 written.isEmpty() ? ProblemCode.FIELD_MISSING : ProblemCode.FIELD_UNREADABLE,
