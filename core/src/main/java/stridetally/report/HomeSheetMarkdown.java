@@ -32,8 +32,9 @@ final class HomeSheetMarkdown {
         page.heading(1, words.text("sheet.title"));
         MarkdownPage.Label student = new MarkdownPage.Label(words.text("student"));
         paper.name().ifPresentOrElse(name -> page.bullet(student.text(), name), () -> page.fillIn(student));
+        page.bullet(words.text("code"), sheet.student().code().text());
         page.bullet(words.text("sheet.day"), numbers.day(sheet.day()));
-        page.paragraph(words.text("sheet.intro"));
+        page.paragraph(words.text("sheet.home"));
         page.heading(2, words.text("sheet.before"));
         List.of("sheet.first", "stop.home", "sheet.only", "stop.place", "sheet.shoes", "sheet.short")
                 .forEach(key -> page.bullet(words.text(key)));
@@ -47,12 +48,10 @@ final class HomeSheetMarkdown {
         line(sheet.line());
         page.heading(2, words.text("sheet.tasks"));
         sheet.rungs().forEach(this::rung);
-        page.paragraph(words.text("sheet.home"));
         page.signature(words.text("signed.date"), words.text("signed.therapist"));
         if (!words.text("sheet.reader").isBlank()) {
             page.paragraph(words.text("sheet.reader"));
         }
-        page.paragraph(words.text("code") + ":", sheet.student().code().text());
     }
 
     private void line(Optional<LineLayout> line) {

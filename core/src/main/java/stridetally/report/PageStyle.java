@@ -47,7 +47,7 @@ final class PageStyle {
               table.sessions, table.wide { font-size: 7.5pt; }
               table.wide th, table.wide td { padding: 0 1mm; }
               article.lying { page: lying; }
-              article.form td { height: 8mm; vertical-align: bottom; }
+              article.form td, article.form tbody th { height: 8mm; vertical-align: bottom; }
               table.sessions th, table.sessions td { padding: 0 2mm; }
               figure { margin: 2mm 0; overflow: visible; }
               h1, h2, h3 { break-after: avoid; }
