@@ -46,9 +46,15 @@ public final class Console {
 
     /** Tells what is wrong with rows: that some were not taken must be known, what is only doubtful can be hushed. */
     public void tell(ProblemTally problems) {
-        problems.sentences(Severity.SET_ASIDE).forEach(this::warn);
-        problems.sentences(Severity.NOTE).forEach(this::note);
-        problems.sentences(Severity.COUNTED).forEach(this::note);
+        for (String sentence : problems.sentences(Severity.SET_ASIDE)) {
+            warn(sentence);
+        }
+        for (String sentence : problems.sentences(Severity.NOTE)) {
+            note(sentence);
+        }
+        for (String sentence : problems.sentences(Severity.COUNTED)) {
+            note(sentence);
+        }
     }
 
     /** Says something that must be known; {@code --quiet} keeps it. */

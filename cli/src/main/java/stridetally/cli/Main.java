@@ -23,6 +23,7 @@ public final class Main {
 
     /** Runs the command line of the process. */
     public static void main(String[] arguments) {
+        Rehearsal.startFor(arguments);
         System.exit(run(arguments, ofProcess()));
     }
 
@@ -45,7 +46,7 @@ public final class Main {
                 System.in,
                 new BufferedOutputStream(StandardOutput.ofProcess(), BUFFER_BYTES),
                 new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true),
-                new LazyClock(),
+                new LazyClock(System.getProperty("stridetally.offset", "")),
                 System.getenv(),
                 terminals(System.getProperty("stridetally.terminals", "")));
     }

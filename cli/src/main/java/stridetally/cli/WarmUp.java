@@ -20,6 +20,7 @@ final class WarmUp {
     private WarmUp() {}
 
     public static void main(String[] arguments) throws IOException {
+        Rehearsal.once();
         BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
             if (!line.isBlank() && !line.startsWith("#")) {

@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +57,22 @@ final class LauncherIT {
         }
         Run run = start(Map.of(), java(), "-jar", jar, "--help");
         assertEquals(Run.of("--help"), run);
+    }
+
+    @Test
+    void todayIsADayOfThisPlace() throws Exception {
+        Path log = elsewhere.resolve("log.csv");
+        Files.writeString(log, "student,date,measure,value\nS1,2999-01-01,line-steps,4\n");
+        // Fourteen hours before and twelve behind UTC: never the same day in both.
+        for (String zone : List.of("Etc/GMT-14", "Etc/GMT+12")) {
+            LocalDate before = LocalDate.now(ZoneId.of(zone));
+            Run run = start(Map.of("TZ", zone), LAUNCHER.toString(), "score", log.toString());
+            LocalDate after = LocalDate.now(ZoneId.of(zone));
+            assertTrue(
+                    run.err().contains("1 try after " + before + " left out")
+                            || run.err().contains("1 try after " + after + " left out"),
+                    run.err());
+        }
     }
 
     @Test

@@ -76,6 +76,33 @@ final class SamplesLetterTest {
         assertTrue(prose.sentences > 100);
     }
 
+    /**
+     * The home sheets of the samples, by the same formulas and limits; here the words behind a label are the task itself, so
+     * they are read too.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    void theHomeSheetsAskForSixYearsOfSchool(String language) {
+        String all =
+                book.run("plan", "--for", "home", "--as-of", "2027-03-05", "-q").out();
+        StringBuilder sheets = new StringBuilder();
+        String title = "# " + FamilyWords.of(language).orElseThrow().text("sheet.title") + "\n";
+        for (String sheet : all.split("\n---\n\n", -1)) {
+            if (sheet.startsWith(title)) {
+                sheets.append(sheet.replaceAll("(?m)^- \\*\\*.*?:\\*\\* ", "- "));
+            }
+        }
+        if (language.equals("en")) {
+            Prose prose = Prose.of(sheets.toString(), English.INSTANCE);
+            double grade = 0.39 * prose.wordsASentence() + 11.8 * prose.syllablesAWord() - 15.59;
+            assertTrue(grade <= 6 && prose.sentences > 100, () -> "grade " + grade);
+        } else {
+            Prose prose = Prose.of(sheets.toString(), Spanish.INSTANCE);
+            double ease = 206.84 - 60 * prose.syllablesAWord() - 1.02 * prose.wordsASentence();
+            assertTrue(ease >= 70 && prose.sentences > 100, () -> "reading ease " + ease);
+        }
+    }
+
     /** Counted by hand. */
     @Test
     void syllablesAreCounted() {

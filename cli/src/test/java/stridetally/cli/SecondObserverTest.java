@@ -31,7 +31,7 @@ final class SecondObserverTest {
                         .exitCode());
         assertEquals(before, run("score", book).out());
         String agreement = run("score", book, "--agreement").out();
-        assertTrue(agreement.contains("line-steps,steps,exact-agreement,4,0,0,0.75,"), agreement);
+        assertTrue(agreement.contains("line-steps,steps,,second observer,exact-agreement,4,0,0,0.75,"), agreement);
     }
 
     private static Run run(String... arguments) {

@@ -2,12 +2,15 @@ package stridetally.forecast;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stridetally.model.Caseload;
 import stridetally.model.Goal;
 import stridetally.model.Student;
+import stridetally.model.StudentCode;
 import stridetally.model.Visit;
 import stridetally.scoring.GoalScore;
 
@@ -38,11 +41,25 @@ public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
             throw new IllegalArgumentException(forecasts.size() + " forecasts of " + cases.size() + " cases");
         }
         Iterator<Forecast> next = forecasts.iterator();
+        Map<StudentCode, List<Visit>> visits = new HashMap<>();
+        caseload.visits()
+                .forEach(visit -> visits.computeIfAbsent(visit.student(), any -> new ArrayList<>())
+                        .add(visit));
         List<GoalReview> reviews = new ArrayList<>();
         for (int i = 0; i < scores.size(); i++) {
-            reviews.add(review(caseload, scores.get(i), asOf, readings.get(i), next));
+            List<Visit> own = visits.getOrDefault(scores.get(i).goal().student(), List.of());
+            reviews.add(review(caseload, scores.get(i), asOf, readings.get(i), own, next));
         }
         return new CaseloadReview(asOf, reviews);
+    }
+
+    /** The same review, with what rules of thumb say beside each judgement. */
+    public CaseloadReview beside(RulesOfThumb rules) {
+        List<GoalReview> with = new ArrayList<>();
+        for (GoalReview goal : goals) {
+            with.add(goal.beside(rules));
+        }
+        return new CaseloadReview(asOf, with);
     }
 
     private static List<SideReading> read(Caseload caseload, GoalScore score, LocalDate asOf) {
@@ -59,7 +76,12 @@ public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
     }
 
     private static GoalReview review(
-            Caseload caseload, GoalScore score, LocalDate asOf, List<SideReading> sides, Iterator<Forecast> next) {
+            Caseload caseload,
+            GoalScore score,
+            LocalDate asOf,
+            List<SideReading> sides,
+            List<Visit> visits,
+            Iterator<Forecast> next) {
         List<SideReview> reviews = new ArrayList<>();
         List<SideFacts> facts = new ArrayList<>();
         for (SideReading side : sides) {
@@ -73,18 +95,12 @@ public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
                 CriterionFacts.of(score),
                 facts,
                 student(caseload, score.goal()).flatMap(Student::until),
-                visits(caseload, score.goal()));
+                visits);
         Judge judge = new Judge(caseload.settings().thresholds());
         return new GoalReview(score, reviews, judge.judge(known));
     }
 
     private static Optional<Student> student(Caseload caseload, Goal goal) {
         return caseload.student(goal.student());
-    }
-
-    private static List<Visit> visits(Caseload caseload, Goal goal) {
-        return caseload.visits().stream()
-                .filter(visit -> visit.student().equals(goal.student()))
-                .toList();
     }
 }

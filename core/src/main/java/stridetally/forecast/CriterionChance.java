@@ -1,9 +1,7 @@
 package stridetally.forecast;
 
-import java.time.LocalDate;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import stridetally.model.Criterion;
 import stridetally.trend.HelpShare;
 
@@ -23,13 +21,13 @@ final class CriterionChance {
     private final int streak;
     private final int needed;
     private final MeetingTally tally;
-    private final Map<LearningCurve, double[]> heights = new HashMap<>();
+    private final List<CurveHeights> made = new ArrayList<>();
 
     /** For a goal of which it can be asked. */
     CriterionChance(ForecastCase goal, ScaledSeries series) {
         this.series = series;
         this.rhythm = SessionRhythm.of(goal);
-        this.times = times(goal, rhythm.days());
+        this.times = times(goal, rhythm);
         this.sessions =
                 SessionChance.of(goal, series, assistedShare(goal.series().help()));
         this.streak = goal.streak();
@@ -60,12 +58,14 @@ final class CriterionChance {
         return all == 0 ? 0 : assisted / all;
     }
 
-    private static double[] times(ForecastCase goal, List<LocalDate> days) {
-        LocalDate start = goal.baselineDate().orElseThrow();
-        double all = goal.clock().runningDays(start, goal.due().orElseThrow());
-        return days.stream()
-                .mapToDouble(day -> goal.clock().runningDays(start, day) / all)
-                .toArray();
+    private static double[] times(ForecastCase goal, SessionRhythm rhythm) {
+        long start = goal.baselineDate().orElseThrow().toEpochDay();
+        double all = goal.clock().runningDays(start, goal.due().orElseThrow().toEpochDay());
+        double[] times = new double[rhythm.days()];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = goal.clock().runningDays(start, rhythm.day(i)) / all;
+        }
+        return times;
     }
 
     /** The chance over possible truths, 0 to 1. */
@@ -84,19 +84,20 @@ final class CriterionChance {
             return 1;
         }
         double sum = 0;
-        for (LineDraw draw : draws) {
+        for (int i = 0; i < draws.size(); i++) {
             tally.start(streak);
-            carry(draw, more, value);
+            carry(draws.get(i), more, value);
             sum += tally.done();
         }
         return Math.min(1, Math.max(0, sum / draws.size()));
     }
 
     private void carry(LineDraw draw, int[] more, double value) {
-        double[] curve = heights.computeIfAbsent(draw.place().curve(), this::heights);
+        CurveHeights heights = heights(draw.place().curve());
+        double[] curve = heights.coming;
         CarryTable carry = draw.place().carry();
         int last = series.size() - 1;
-        double noise = (series.value(last) - draw.at(draw.place().curve().at(series.time(last)))) / series.spread(last);
+        double noise = (series.value(last) - draw.at(heights.last)) / series.spread(last);
         int day = 0;
         for (int index : more) {
             double line = draw.at(curve[index]);
@@ -106,20 +107,40 @@ final class CriterionChance {
         }
         DrawnNumbers numbers = draw.path();
         int index = more.length == 0 ? rhythm.first(numbers) : rhythm.after(more[more.length - 1], numbers);
-        for (; index < curve.length; index = rhythm.after(index, numbers)) {
+        for (; index < curve.length && !tally.isSettled(); index = rhythm.after(index, numbers)) {
             int since = rhythm.daysSinceLast(index);
-            double correlation = carry.correlation(since - day);
-            noise = correlation * noise + Math.sqrt(1 - correlation * correlation) * draw.spread() * numbers.normal();
+            int gap = carry.place(since - day);
+            noise = carry.correlationAt(gap) * noise + draw.spread() / carry.scaleAt(gap) * numbers.normal();
             day = since;
             sessions.add(tally, draw, draw.at(curve[index]), noise);
         }
     }
 
-    private double[] heights(LearningCurve curve) {
-        double[] at = new double[times.length];
-        for (int i = 0; i < at.length; i++) {
-            at[i] = curve.at(times[i]);
+    /** Draws come a curve after the other, so that the last one made is nearly always the one that is asked for. */
+    private CurveHeights heights(LearningCurve curve) {
+        for (int i = made.size() - 1; i >= 0; i--) {
+            if (made.get(i).curve.bend() == curve.bend()) {
+                return made.get(i);
+            }
         }
-        return at;
+        CurveHeights heights = new CurveHeights(curve, series.time(series.size() - 1), times);
+        made.add(heights);
+        return heights;
+    }
+
+    /** A curve on the day of the last session and on the days to come. */
+    private static final class CurveHeights {
+        private final LearningCurve curve;
+        private final double last;
+        private final double[] coming;
+
+        private CurveHeights(LearningCurve curve, double last, double[] times) {
+            this.curve = curve;
+            this.last = curve.at(last);
+            this.coming = new double[times.length];
+            for (int i = 0; i < coming.length; i++) {
+                coming[i] = curve.at(times[i]);
+            }
+        }
     }
 }

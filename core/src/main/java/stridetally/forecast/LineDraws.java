@@ -1,9 +1,7 @@
 package stridetally.forecast;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * What is believed of a series, in one pass over the places of the caseload's values.
@@ -19,15 +17,17 @@ record LineDraws(LineMixture atDue, List<LineDraw> draws) {
     static LineDraws of(ScaledSeries series, HyperPosterior posterior, int pairs, DrawnNumbers numbers) {
         AutoregressiveSums sums = new AutoregressiveSums();
         SeriesEvidence evidence = SeriesEvidence.fine();
-        Map<LearningCurve, double[]> heights = new HashMap<>();
         LineMixture atDue = new LineMixture(posterior.places().size() * SeriesEvidence.MOST_PARTS);
         double weight = 1.0 / posterior.places().size();
         List<LineDraw> draws = new ArrayList<>();
+        LearningCurve curve = posterior.places().get(0).curve();
+        double[] heights = CaseloadEvidence.heights(series, curve);
         for (HyperPosterior.Place place : posterior.places()) {
-            sums.fill(
-                    series,
-                    heights.computeIfAbsent(place.curve(), curve -> CaseloadEvidence.heights(series, curve)),
-                    place.carry());
+            if (place.curve().bend() != curve.bend()) {
+                curve = place.curve();
+                heights = CaseloadEvidence.heights(series, curve);
+            }
+            sums.fill(series, heights, place.carry());
             evidence.of(sums, place.hyper());
             add(atDue, evidence, weight);
             for (int i = 0; i < pairs; i++) {

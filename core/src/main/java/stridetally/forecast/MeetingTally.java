@@ -32,6 +32,11 @@ final class MeetingTally {
         lengths[0] += ended;
     }
 
+    /** Whether it is as good as certain by now that the streak has been long enough: what is left changes no figure. */
+    boolean isSettled() {
+        return lengths[lengths.length - 1] > 1 - 1e-9;
+    }
+
     /** The chance that the streak has been long enough. */
     double done() {
         return lengths[lengths.length - 1];

@@ -26,6 +26,8 @@ final class NextSessions {
     private final int[] places;
     private final double[] times;
     private final int gap;
+    private final double least;
+    private final double most;
 
     private NextSessions(
             ForecastCase goal,
@@ -44,8 +46,10 @@ final class NextSessions {
         this.times = new double[SESSIONS];
         for (int i = 0; i < SESSIONS; i++) {
             places[i] = (i + 1) * gap - 1;
-            times[i] = goal.clock().runningDays(start, rhythm.days().get(places[i])) / all;
+            times[i] = goal.clock().runningDays(start.toEpochDay(), rhythm.day(places[i])) / all;
         }
+        this.least = chanceWith(LOWEST);
+        this.most = chanceWith(HIGHEST);
     }
 
     /** The note; empty when there is no room for three sessions before the due date. */
@@ -60,7 +64,7 @@ final class NextSessions {
             return Optional.empty();
         }
         SessionRhythm rhythm = SessionRhythm.of(goal);
-        if (SESSIONS * rhythm.usualGap() > rhythm.days().size()) {
+        if (SESSIONS * rhythm.usualGap() > rhythm.days()) {
             return Optional.empty();
         }
         NextSessions next = new NextSessions(goal, series, posterior.thinned(PLACES), criterion, rhythm);
@@ -79,7 +83,7 @@ final class NextSessions {
     private String level(double limit, String change) {
         double low = LOWEST;
         double high = HIGHEST;
-        if (chanceWith(low) > limit || chanceWith(high) < limit) {
+        if (least > limit || most < limit) {
             return "alone would not " + change.substring(change.lastIndexOf(' ') + 1) + " the chance to "
                     + PlainFigures.percent(limit);
         }

@@ -10,7 +10,6 @@ import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
 import stridetally.stats.LinePoint;
 import stridetally.stats.StraightLine;
-import stridetally.trend.Point;
 import stridetally.units.Amount;
 
 /**
@@ -28,10 +27,15 @@ public record OwnLineForecaster(Thresholds thresholds) implements Forecaster {
 
     @Override
     public List<Forecast> forecast(List<ForecastCase> caseload) {
-        return caseload.stream().map(this::forecast).toList();
+        List<Forecast> forecasts = new ArrayList<>();
+        for (ForecastCase goal : caseload) {
+            forecasts.add(forecast(goal));
+        }
+        return forecasts;
     }
 
-    private Forecast forecast(ForecastCase goal) {
+    /** The forecast of one goal; no other goal has a say in it. */
+    Forecast forecast(ForecastCase goal) {
         Optional<String> whyNot = ForecastGate.whyNot(goal, thresholds);
         if (whyNot.isPresent()) {
             return new Forecast.NoOutlook(whyNot.get());
@@ -41,10 +45,11 @@ public record OwnLineForecaster(Thresholds thresholds) implements Forecaster {
             return new Forecast.NoOutlook(n + " sessions with a value; the error of a line needs 3");
         }
         LocalDate origin = goal.series().origin().orElseThrow();
-        double[] clockDays = goal.series().points().stream()
-                .map(Point::date)
-                .mapToDouble(date -> goal.clock().runningDays(origin, date))
-                .toArray();
+        double[] clockDays = new double[n];
+        for (int i = 0; i < n; i++) {
+            clockDays[i] = goal.clock()
+                    .runningDays(origin, goal.series().points().get(i).date());
+        }
         Optional<StraightLine> line =
                 StraightLine.fit(clockDays, goal.series().values().values()).value();
         if (line.isEmpty()) {

@@ -1,7 +1,7 @@
 package stridetally.forecast;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -32,40 +32,34 @@ public record PooledForecaster(Thresholds thresholds) implements Forecaster {
     /** The same with another way to learn of the caseload's values. */
     static List<Forecast> forecast(
             List<ForecastCase> caseload, Thresholds thresholds, Function<List<ScaledSeries>, HyperPosterior> learning) {
-        List<Estimate<ScaledSeries>> scaled =
-                caseload.stream().map(ScaledSeries::of).toList();
-        List<ScaledSeries> pool = scaled.stream()
-                .flatMap(one -> one.value().stream())
-                .filter(series -> series.size() > 0)
-                .sorted(Comparator.naturalOrder())
-                .toList();
-        List<Forecast> own = new OwnLineForecaster(thresholds).forecast(caseload);
-        if (pool.isEmpty()) {
-            return unpooled(scaled, caseload, own);
-        }
-        HyperPosterior posterior = learning.apply(pool);
-        List<Forecast> forecasts = new ArrayList<>(unpooled(scaled, caseload, own));
-        for (int i = 0; i < forecasts.size(); i++) {
-            Optional<ScaledSeries> series = scaled.get(i).value().filter(one -> one.size() > 0);
-            if (series.isPresent()
-                    && ForecastGate.whyNot(caseload.get(i), thresholds).isEmpty()) {
-                PooledOutlook outlook = new PooledOutlook(caseload.get(i), series.get(), posterior, thresholds);
-                forecasts.set(i, outlook.beside(own.get(i)));
+        List<Estimate<ScaledSeries>> scaled = new ArrayList<>();
+        List<ScaledSeries> pool = new ArrayList<>();
+        for (ForecastCase goal : caseload) {
+            Estimate<ScaledSeries> one = ScaledSeries.of(goal);
+            scaled.add(one);
+            if (one.isEstimated() && one.orElseThrow().size() > 0) {
+                pool.add(one.orElseThrow());
             }
+        }
+        Collections.sort(pool);
+        Optional<HyperPosterior> posterior = pool.isEmpty() ? Optional.empty() : Optional.of(learning.apply(pool));
+        OwnLineForecaster ownLine = new OwnLineForecaster(thresholds);
+        List<Forecast> forecasts = new ArrayList<>();
+        for (int i = 0; i < caseload.size(); i++) {
+            ForecastCase goal = caseload.get(i);
+            boolean pooled = scaled.get(i).isEstimated()
+                    && scaled.get(i).orElseThrow().size() > 0
+                    && ForecastGate.whyNot(goal, thresholds).isEmpty();
+            forecasts.add(
+                    pooled
+                            ? new PooledOutlook(goal, scaled.get(i).orElseThrow(), posterior.orElseThrow(), thresholds)
+                                    .beside(() -> ownLine.forecast(goal))
+                            : alone(ownLine.forecast(goal), scaled.get(i), goal));
         }
         return forecasts;
     }
 
     /** What is said where the caseload cannot be asked. */
-    private static List<Forecast> unpooled(
-            List<Estimate<ScaledSeries>> scaled, List<ForecastCase> caseload, List<Forecast> own) {
-        List<Forecast> forecasts = new ArrayList<>();
-        for (int i = 0; i < own.size(); i++) {
-            forecasts.add(alone(own.get(i), scaled.get(i), caseload.get(i)));
-        }
-        return forecasts;
-    }
-
     private static Forecast alone(Forecast own, Estimate<ScaledSeries> scaled, ForecastCase goal) {
         if (scaled.isEstimated() || !(own instanceof Forecast.Outlook outlook)) {
             return own;

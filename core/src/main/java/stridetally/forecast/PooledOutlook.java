@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import stridetally.model.Thresholds;
 
 /** The forecast of one series under the pooled model, with what a person must know of it. */
@@ -29,8 +30,8 @@ final class PooledOutlook {
                 CriterionChance.isAsked(goal) ? Optional.of(new CriterionChance(goal, series)) : Optional.empty();
     }
 
-    /** The forecast, beside that of the own line. */
-    Forecast beside(Forecast own) {
+    /** The forecast, beside that of the own line, which is asked for when the notes are. */
+    Forecast beside(Supplier<Forecast> own) {
         LineMixture line = lines.atDue();
         double first = series.inUnits(line.quantile(LOW));
         double last = series.inUnits(line.quantile(HIGH));
@@ -43,7 +44,7 @@ final class PooledOutlook {
         double chanceLine = line.atLeast(1);
         double chance = criterion.map(asked -> asked.of(lines.draws())).orElse(chanceLine);
         return new Forecast.Outlook(
-                middle, low, high, chanceLine, chance, new NotesWhenRead(() -> notes(own, chanceLine, chance)));
+                middle, low, high, chanceLine, chance, new NotesWhenRead(() -> notes(own.get(), chanceLine, chance)));
     }
 
     private List<String> notes(Forecast own, double chanceLine, double chance) {

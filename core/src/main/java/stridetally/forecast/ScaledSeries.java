@@ -1,7 +1,6 @@
 package stridetally.forecast;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import stridetally.model.GoalAim;
@@ -59,16 +58,17 @@ final class ScaledSeries implements Comparable<ScaledSeries> {
         double origin = goal.baseline().orElseThrow().value();
         double way = goal.target().orElseThrow().value() - origin;
         List<Point> points = goal.series().points();
-        double[] times = points.stream()
-                .mapToDouble(point -> goal.clock().runningDays(start, point.date()) / allDays)
-                .toArray();
+        double[] times = new double[points.size()];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = goal.clock().runningDays(start, points.get(i).date()) / allDays;
+        }
         double[] values = goal.series().values().values();
         for (int i = 0; i < values.length; i++) {
             values[i] = (values[i] - origin) / way;
-        }
-        if (Arrays.stream(values).anyMatch(value -> Math.abs(value) > FARTHEST)) {
-            return Estimate.notEstimable(
-                    "values further from the baseline than " + (int) FARTHEST + " times the way to the target");
+            if (Math.abs(values[i]) > FARTHEST) {
+                return Estimate.notEstimable(
+                        "values further from the baseline than " + (int) FARTHEST + " times the way to the target");
+            }
         }
         double step = Math.pow(10, -goal.decimals()) / Math.abs(way);
         ScaledSeries raw =
@@ -100,17 +100,19 @@ final class ScaledSeries implements Comparable<ScaledSeries> {
     /** A value from fewer tries scatters more: as the square root of the usual number over its own. */
     private static double[] spreads(ForecastCase goal, List<Point> points) {
         double usual = Math.max(1, goal.tries().perSession());
-        return points.stream()
-                .mapToDouble(point ->
-                        Math.min(WIDEST, Math.max(1 / WIDEST, Math.sqrt(usual / Math.max(1, point.exposure())))))
-                .toArray();
+        double[] spreads = new double[points.size()];
+        for (int i = 0; i < spreads.length; i++) {
+            double wider = Math.sqrt(usual / Math.max(1, points.get(i).exposure()));
+            spreads[i] = Math.min(WIDEST, Math.max(1 / WIDEST, wider));
+        }
+        return spreads;
     }
 
     private static int[] gaps(List<Point> points) {
         int[] gaps = new int[points.size()];
         for (int i = 1; i < gaps.length; i++) {
-            gaps[i] = (int) ChronoUnit.DAYS.between(
-                    points.get(i - 1).date(), points.get(i).date());
+            gaps[i] = (int) (points.get(i).date().toEpochDay()
+                    - points.get(i - 1).date().toEpochDay());
         }
         return gaps;
     }

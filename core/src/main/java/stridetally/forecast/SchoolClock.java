@@ -1,7 +1,6 @@
 package stridetally.forecast;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -53,18 +52,36 @@ public record SchoolClock(List<DateRange> breaks, List<DateRange> longBreaks) {
         return daysOutside(breaks, after, last);
     }
 
-    private static long daysOutside(List<DateRange> left, LocalDate after, LocalDate last) {
-        if (last.isBefore(after)) {
-            return -daysOutside(left, last, after);
-        }
-        long inside = left.stream().mapToLong(one -> overlap(one, after, last)).sum();
-        return ChronoUnit.DAYS.between(after, last) - inside;
+    /** {@link #runningDays(LocalDate, LocalDate)} of epoch days. */
+    long runningDays(long after, long last) {
+        return daysOutside(longBreaks, after, last);
     }
 
-    private static long overlap(DateRange days, LocalDate after, LocalDate last) {
-        LocalDate start = days.first().isAfter(after) ? days.first() : after.plusDays(1);
-        LocalDate end = days.last().isBefore(last) ? days.last() : last;
-        return Math.max(0, ChronoUnit.DAYS.between(start, end) + 1);
+    /** Whether an epoch day is in no break. */
+    boolean isSchoolDay(long day) {
+        return daysOutside(breaks, day - 1, day) > 0;
+    }
+
+    private static long daysOutside(List<DateRange> left, LocalDate after, LocalDate last) {
+        return daysOutside(left, after.toEpochDay(), last.toEpochDay());
+    }
+
+    /** Epoch days; asked for every day and point of a caseload, so it makes nothing. */
+    private static long daysOutside(List<DateRange> left, long after, long last) {
+        if (last < after) {
+            return -daysOutside(left, last, after);
+        }
+        long outside = last - after;
+        for (int i = 0; i < left.size(); i++) {
+            outside -= overlap(left.get(i), after, last);
+        }
+        return outside;
+    }
+
+    private static long overlap(DateRange days, long after, long last) {
+        long start = Math.max(days.first().toEpochDay(), after + 1);
+        long end = Math.min(days.last().toEpochDay(), last);
+        return Math.max(0, end - start + 1);
     }
 
     private static List<DateRange> join(List<DateRange> inOrder) {

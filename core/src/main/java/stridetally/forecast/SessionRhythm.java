@@ -1,8 +1,6 @@
 package stridetally.forecast;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import stridetally.trend.Point;
@@ -14,31 +12,31 @@ import stridetally.trend.Point;
 final class SessionRhythm {
     private static final int LONGEST_DAYS = 800;
 
-    private final List<LocalDate> days;
+    private final long[] days;
     private final int elapsed;
     private final int[] gaps;
     private final int[] since;
 
-    private SessionRhythm(LocalDate last, List<LocalDate> days, int elapsed, int[] gaps) {
+    private SessionRhythm(long last, long[] days, int elapsed, int[] gaps) {
         this.days = days;
         this.elapsed = elapsed;
         this.gaps = gaps;
-        this.since = days.stream()
-                .mapToInt(day -> (int) ChronoUnit.DAYS.between(last, day))
-                .toArray();
+        this.since = new int[days.length];
+        for (int i = 0; i < since.length; i++) {
+            since[i] = (int) (days[i] - last);
+        }
     }
 
     /** The rhythm of a case with two points or more and its due date ahead. */
     static SessionRhythm of(ForecastCase goal) {
         List<Point> points = goal.series().points();
         LocalDate last = points.get(points.size() - 1).date();
-        LocalDate due = goal.due().orElseThrow();
-        List<LocalDate> days = new ArrayList<>();
-        for (LocalDate day = goal.asOf().plusDays(1);
-                !day.isAfter(due) && days.size() < LONGEST_DAYS;
-                day = day.plusDays(1)) {
-            if (goal.clock().schoolDays(day.minusDays(1), day) > 0) {
-                days.add(day);
+        long due = goal.due().orElseThrow().toEpochDay();
+        long[] days = new long[LONGEST_DAYS];
+        int found = 0;
+        for (long day = goal.asOf().toEpochDay() + 1; day <= due && found < LONGEST_DAYS; day++) {
+            if (goal.clock().isSchoolDay(day)) {
+                days[found++] = day;
             }
         }
         int[] gaps = new int[points.size() - 1];
@@ -46,12 +44,21 @@ final class SessionRhythm {
             gaps[i] = Math.max(1, (int) goal.clock()
                     .schoolDays(points.get(i).date(), points.get(i + 1).date()));
         }
-        return new SessionRhythm(last, days, (int) goal.clock().schoolDays(last, goal.asOf()), gaps);
+        return new SessionRhythm(
+                last.toEpochDay(),
+                Arrays.copyOf(days, found),
+                (int) goal.clock().schoolDays(last, goal.asOf()),
+                gaps);
     }
 
-    /** Days on which a session may be, in order. */
-    List<LocalDate> days() {
-        return days;
+    /** How many days there are on which a session may be. */
+    int days() {
+        return days.length;
+    }
+
+    /** Epoch day of one of them, in order. */
+    long day(int index) {
+        return days[index];
     }
 
     /** Index of the first session; at or beyond the number of days when there is none. */

@@ -2,6 +2,7 @@ package stridetally.ingest;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import stridetally.problem.At;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.RowProblem;
@@ -12,11 +13,16 @@ final class CheckedCells {
     /** A longer cell is not repeated in a message: it may be free text that slid into the wrong column. Ours. */
     private static final int LONGEST_SHOWN = 24;
 
+    private static final int COLUMNS = TrialColumn.values().length;
+
     private final TrialLayout layout;
     private final String file;
     private final List<String> cells;
     private final long line;
     private final List<RowProblem> problems = new ArrayList<>();
+
+    /** By the position of a column; null where it was not asked for yet. */
+    private final @Nullable String[] asked = new String[COLUMNS];
 
     CheckedCells(TrialLayout layout, String file, List<String> cells, long line) {
         this.layout = layout;
@@ -34,7 +40,13 @@ final class CheckedCells {
     }
 
     String text(TrialColumn column) {
-        return layout.text(cells, column);
+        int position = column.position();
+        String known = asked[position];
+        if (known == null) {
+            known = layout.text(cells, column);
+            asked[position] = known;
+        }
+        return known;
     }
 
     /** The cell itself, before a mapping reads it. */
@@ -43,7 +55,12 @@ final class CheckedCells {
     }
 
     boolean setAside() {
-        return problems.stream().anyMatch(problem -> problem.severity() == Severity.SET_ASIDE);
+        for (RowProblem problem : problems) {
+            if (problem.severity() == Severity.SET_ASIDE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     At at(TrialColumn column) {

@@ -12,6 +12,11 @@ import java.util.Optional;
  * @param why how this is known, for a person
  */
 public record ColumnMeaning(Optional<TrialColumn> column, Map<TrialColumn, String> sets, String unit, String why) {
+    /** A heading that says nothing we know. */
+    static final ColumnMeaning NOT_KNOWN = new ColumnMeaning(Optional.empty(), Map.of(), "", "not known");
+
+    static final ColumnMeaning NO_HEADING = new ColumnMeaning(Optional.empty(), Map.of(), "", "no heading");
+
     public ColumnMeaning {
         sets = Map.copyOf(sets);
     }
@@ -19,6 +24,10 @@ public record ColumnMeaning(Optional<TrialColumn> column, Map<TrialColumn, Strin
     /** A column by its own name. */
     static ColumnMeaning plain(TrialColumn column, String unit, String why) {
         return new ColumnMeaning(Optional.of(column), Map.of(), unit, why);
+    }
+
+    boolean notKnown() {
+        return why.equals(NOT_KNOWN.why);
     }
 
     /** Whether it is one column for the whole row. */

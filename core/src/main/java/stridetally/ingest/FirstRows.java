@@ -21,7 +21,9 @@ public final class FirstRows {
             List<Row> rows = new ArrayList<>();
             Optional<Checked<Row>> next = table.next();
             while (next.isPresent() && rows.size() < FormFinder.FIRST_ROWS) {
-                next.get().value().ifPresent(rows::add);
+                if (next.get().value().isPresent()) {
+                    rows.add(next.get().value().get());
+                }
                 next = table.next();
             }
             return rows;

@@ -17,12 +17,10 @@ final class FormAttempt {
             EnumSet.of(TrialColumn.STUDENT, TrialColumn.DATE, TrialColumn.MEASURE, TrialColumn.VALUE);
     private static final String SHEET_MAY_SAY =
             " (where each sheet is one student's, say student = \"{sheet}\" under [constants] of a mapping)";
-    private static final Set<String> NAME_HEADINGS = Set.of("name", "nombre", "kid");
     private static final Set<TrialColumn> MAY_BE_NAMES = EnumSet.of(TrialColumn.STUDENT, TrialColumn.OBSERVER);
 
     private final String file;
     private final FormMapping mapping;
-    private final HeadingReader reader;
     private final HeadingRows rows;
     private final List<ColumnMeaning> columns;
     private final List<String> notes = new ArrayList<>();
@@ -32,81 +30,32 @@ final class FormAttempt {
     FormAttempt(FormFinder finder, HeadingRows rows, List<Row> above) {
         this.file = finder.file();
         this.mapping = finder.mapping();
-        this.reader = finder.reader();
         this.rows = rows;
-        this.columns = meanings();
+        this.columns = ColumnMeanings.of(rows.headings(), mapping, finder.reader());
+        noteUnknown();
         this.titles = new FormTitles(file, mapping, finder.roster(), this::isThere).said(above);
     }
 
-    private List<ColumnMeaning> meanings() {
-        List<ColumnMeaning> read = new ArrayList<>();
-        long numbers = rows.headings().stream().filter(HeadingReader::isNumber).count();
-        for (String heading : rows.headings()) {
-            read.add(mapping.of(heading)
-                    .or(() -> numbers < 2 && HeadingReader.isNumber(heading) ? Optional.empty() : reader.read(heading))
-                    .orElseGet(() -> new ColumnMeaning(
-                            Optional.empty(), Map.of(), "", heading.isEmpty() ? "no heading" : "not known")));
-        }
-        if (named(read, TrialColumn.STUDENT) > 1) {
-            namesBesideCodes(read);
-        }
-        boolean headings = read.stream().anyMatch(one -> one.column().isPresent());
-        if (headings && read.stream().noneMatch(one -> one.column().equals(Optional.of(TrialColumn.VALUE)))) {
-            unitsAsValues(read);
-        }
-        for (int column = 0; column < read.size(); column++) {
+    private void noteUnknown() {
+        for (int column = 0; column < columns.size(); column++) {
             String heading = rows.headings().get(column);
-            boolean told = read.get(column).why().equals("not known");
-            if (told && !OurColumns.isExtra(heading)) {
+            if (columns.get(column).notKnown() && !OurColumns.isExtra(heading)) {
                 unknown.add(heading);
-            }
-        }
-        return read;
-    }
-
-    /** A column of names beside one of codes is passed over, since names never go into a logbook. */
-    private void namesBesideCodes(List<ColumnMeaning> read) {
-        for (int column = 0; column < read.size(); column++) {
-            boolean name =
-                    NAME_HEADINGS.contains(TrialColumn.fold(rows.headings().get(column)));
-            if (name
-                    && read.get(column).why().equals(HeadingReader.BY_HEADING)
-                    && named(read, TrialColumn.STUDENT) > 1) {
-                read.set(column, new ColumnMeaning(Optional.empty(), Map.of(), "", "not known"));
-            }
-        }
-    }
-
-    private static long named(List<ColumnMeaning> columns, TrialColumn column) {
-        return columns.stream()
-                .filter(one -> one.ofTheRow() && one.column().equals(Optional.of(column)))
-                .count();
-    }
-
-    /** {@code Seconds} or {@code Time} over a column, where nothing else is a value. */
-    private void unitsAsValues(List<ColumnMeaning> read) {
-        for (int column = 0; column < read.size(); column++) {
-            String heading = rows.headings().get(column);
-            boolean unit = HeadingReader.isUnit(heading);
-            String bare = TrialColumn.fold(heading.replaceFirst("\\s*[(\\[].*$", ""));
-            if (read.get(column).column().isEmpty() && (unit || bare.equals("time") || bare.equals("tiempo"))) {
-                String named = unit
-                        ? heading
-                        : heading.replaceFirst("^[^(\\[]*[(\\[]?", "").replaceAll("[)\\]]", "");
-                read.set(
-                        column,
-                        ColumnMeaning.plain(TrialColumn.VALUE, named.strip(), "the only heading that names a unit"));
             }
         }
     }
 
     private boolean isThere(TrialColumn column) {
-        return columns.stream().anyMatch(one -> one.column().equals(Optional.of(column)));
+        return ColumnMeanings.name(column, columns);
     }
 
     /** How many columns a heading of their own names, which a row of data hardly does. */
     int plain() {
-        return (int) columns.stream().filter(ColumnMeaning::ofTheRow).count();
+        int plain = 0;
+        for (ColumnMeaning one : columns) {
+            plain += one.ofTheRow() ? 1 : 0;
+        }
+        return plain;
     }
 
     /** How many cells say anything. */
@@ -119,29 +68,34 @@ final class FormAttempt {
     }
 
     int found() {
-        return (int) columns.stream().filter(one -> one.column().isPresent()).count();
+        return ColumnMeanings.found(columns);
     }
 
     private boolean sideBySide() {
-        return columns.stream().anyMatch(ColumnMeaning::ofTries);
+        for (ColumnMeaning one : columns) {
+            if (one.ofTries()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What the headings, the titles and the mapping leave unsaid. */
     Set<TrialColumn> missing() {
         Set<TrialColumn> missing = EnumSet.copyOf(REQUIRED);
-        columns.stream()
-                .filter(one -> one.ofTries() || one.ofTheRow())
-                .forEach(one -> missing.remove(one.column().orElseThrow()));
-        missing.removeAll(titles.keySet());
-        mapping.rules().constants().forEach((column, value) -> {
-            if (!value.equals("{sheet}")) {
-                missing.remove(column);
+        boolean everyTrySays = sideBySide();
+        for (ColumnMeaning one : columns) {
+            if (one.ofTries() || one.ofTheRow()) {
+                missing.remove(one.column().orElseThrow());
             }
-        });
-        boolean everyTrySays = sideBySide()
-                && columns.stream()
-                        .filter(ColumnMeaning::ofTries)
-                        .allMatch(one -> one.sets().containsKey(TrialColumn.MEASURE));
+            everyTrySays &= !one.ofTries() || one.sets().containsKey(TrialColumn.MEASURE);
+        }
+        missing.removeAll(titles.keySet());
+        for (Map.Entry<TrialColumn, String> said : mapping.rules().constants().entrySet()) {
+            if (!said.getValue().equals("{sheet}")) {
+                missing.remove(said.getKey());
+            }
+        }
         if (everyTrySays) {
             missing.remove(TrialColumn.MEASURE);
         }
@@ -149,6 +103,10 @@ final class FormAttempt {
     }
 
     TrialForm form() {
+        Optional<InputRefused> two = twoStudents();
+        if (two.isPresent()) {
+            throw two.get();
+        }
         FormRules rules = mapping.rules().with(titles);
         Map<TrialColumn, Integer> row = rowIndex();
         List<TrialLayout> tries = new ArrayList<>();
@@ -169,11 +127,12 @@ final class FormAttempt {
     }
 
     private void tell(boolean sideBySide, int tries) {
-        titles.forEach((column, value) -> notes.add("no column for " + column.heading() + "; taken from the "
-                + (SheetSource.sheetOf(file).equals(Optional.of(value))
-                        ? "name of the sheet"
-                        : "lines above the headings")
-                + (MAY_BE_NAMES.contains(column) ? "" : ": " + value)));
+        for (Map.Entry<TrialColumn, String> title : titles.entrySet()) {
+            boolean sheet = SheetSource.sheetOf(file).equals(Optional.of(title.getValue()));
+            notes.add("no column for " + title.getKey().heading() + "; taken from the "
+                    + (sheet ? "name of the sheet" : "lines above the headings")
+                    + (MAY_BE_NAMES.contains(title.getKey()) ? "" : ": " + title.getValue()));
+        }
         if (sideBySide) {
             String many = tries == 1
                     ? "the heading of a value says its measure"
@@ -197,12 +156,32 @@ final class FormAttempt {
             TrialColumn named = meaning.column().orElseThrow();
             Integer before = index.putIfAbsent(named, column);
             if (before != null) {
-                throw new InputRefused(file + ":" + rows.lastLine() + ": columns " + (before + 1) + " and "
-                        + (column + 1) + " are both taken for \"" + named.heading()
-                        + "\"; rename one of them, or say with --columns which one it is, and import again");
+                throw new InputRefused(bothTaken(before, column, named)
+                        + "; rename one of them, or say with --columns which one it is," + " and import again");
             }
         }
         return index;
+    }
+
+    private String bothTaken(int one, int other, TrialColumn column) {
+        return file + ":" + rows.lastLine() + ": columns " + (one + 1) + " and " + (other + 1)
+                + " are both taken for \"" + column.heading() + "\"";
+    }
+
+    /** Two students in a row: one of them would be given the tries of the other. */
+    Optional<InputRefused> twoStudents() {
+        List<Integer> places = new ArrayList<>();
+        for (int column = 0; column < columns.size(); column++) {
+            if (columns.get(column).column().equals(Optional.of(TrialColumn.STUDENT))) {
+                places.add(column);
+            }
+        }
+        return places.size() < 2
+                ? Optional.empty()
+                : Optional.of(new InputRefused(bothTaken(places.get(0), places.get(1), TrialColumn.STUDENT)
+                        + "; where a row holds two students, give each a row of its own: put the second one's cells, with"
+                        + " the date, below the first one's. Where both mean one student, rename one of them, or say with"
+                        + " --columns which one it is, and import again"));
     }
 
     /** The layout of the try in one value column: its own columns, and those of the row that it does not set. */
@@ -225,7 +204,15 @@ final class FormAttempt {
         return new TrialLayout(index, rows.headings(), own.unit(), unknown, rules.with(own.sets()), others);
     }
 
+    long line() {
+        return rows.lastLine();
+    }
+
     InputRefused refusal(String name) {
+        return twoStudents().orElseGet(() -> lacking(name));
+    }
+
+    private InputRefused lacking(String name) {
         List<String> words = new ArrayList<>();
         Set<TrialColumn> missing = missing();
         if (missing.contains(TrialColumn.STUDENT) && missing.contains(TrialColumn.DATE) && sideBySide()) {

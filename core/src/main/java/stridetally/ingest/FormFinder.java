@@ -55,7 +55,11 @@ public final class FormFinder {
             throw new InputRefused(
                     file + ": no heading row; expected the first row to name student, date, measure and value");
         }
-        return findIn(firstRows).orElseThrow(() -> refusal(firstRows));
+        Optional<TrialForm> found = findIn(firstRows);
+        if (found.isEmpty()) {
+            throw refusal(firstRows);
+        }
+        return found.get();
     }
 
     /** The form, when the first rows have one. */
@@ -107,6 +111,17 @@ public final class FormFinder {
         return DaysAcross.in(firstRows)
                 .map(row -> DaysAcross.refusal(file, row))
                 .orElseGet(() -> likely(firstRows).refusal(file));
+    }
+
+    /** Whether the most likely headings stand below the first row, under titles. */
+    public boolean headedBelow(List<Row> firstRows) {
+        FormAttempt likely = likely(firstRows);
+        return likely.plain() > 1 && likely.line() > firstRows.get(0).line();
+    }
+
+    /** Whether the most likely headings name two students a row. */
+    public boolean holdsTwoStudents(List<Row> firstRows) {
+        return likely(firstRows).twoStudents().isPresent();
     }
 
     /** Whether the days stand in one row. */

@@ -52,6 +52,9 @@ public record FormMapping(
 
     /** What the mapping says of a heading. */
     Optional<ColumnMeaning> of(String heading) {
+        if (columns.isEmpty()) {
+            return Optional.empty();
+        }
         String folded = FormRules.fold(heading);
         return columns.entrySet().stream()
                 .filter(entry -> FormRules.fold(entry.getKey()).equals(folded))
@@ -86,6 +89,9 @@ public record FormMapping(
 
     /** Headings of the mapping that a file has not: probably a slip of the keys, or another form. */
     List<String> missingFrom(List<String> fileHeadings) {
+        if (columns.isEmpty()) {
+            return List.of();
+        }
         List<String> there = fileHeadings.stream().map(FormRules::fold).toList();
         return columns.keySet().stream()
                 .filter(heading -> !there.contains(FormRules.fold(heading)))

@@ -23,14 +23,19 @@ public record FormRules(
     /** Nothing beyond the cells. */
     public static final FormRules NONE = new FormRules(Map.of(), Map.of(), Optional.empty(), Optional.empty());
 
-    private static final Pattern NUMBERS_WITHOUT_YEAR = Pattern.compile("\\d{1,2}[/.\\-]\\d{1,2}");
-    private static final Pattern NAMED_WITHOUT_YEAR =
-            Pattern.compile("\\d{1,2}(?:st|nd|rd|th)?[ .\\-/]+\\p{L}+\\.?|\\p{L}+\\.?[ \\-/]+\\d{1,2}(?:st|nd|rd|th)?");
+    /** Made for the first form whose dates are written without a year: few are. */
+    private static final class WithoutYear {
+        static final Pattern NUMBERS = Pattern.compile("\\d{1,2}[/.\\-]\\d{1,2}");
+        static final Pattern NAMED = Pattern.compile(
+                "\\d{1,2}(?:st|nd|rd|th)?[ .\\-/]+\\p{L}+\\.?|\\p{L}+\\.?[ \\-/]+\\d{1,2}(?:st|nd|rd|th)?");
+    }
 
     public FormRules {
         constants = Map.copyOf(constants);
         Map<TrialColumn, Map<String, String>> copy = new HashMap<>();
-        words.forEach((column, list) -> copy.put(column, Map.copyOf(list)));
+        for (Map.Entry<TrialColumn, Map<String, String>> list : words.entrySet()) {
+            copy.put(list.getKey(), Map.copyOf(list.getValue()));
+        }
         words = Map.copyOf(copy);
     }
 
@@ -78,10 +83,10 @@ public record FormRules(
         if (dayCount.isPresent()) {
             return dayCount.get().day(text).map(Object::toString).orElse(text);
         }
-        if (year.isPresent() && NUMBERS_WITHOUT_YEAR.matcher(text).matches()) {
+        if (year.isPresent() && WithoutYear.NUMBERS.matcher(text).matches()) {
             return text + "/" + year.get();
         }
-        return year.isPresent() && NAMED_WITHOUT_YEAR.matcher(text).matches() ? text + " " + year.get() : text;
+        return year.isPresent() && WithoutYear.NAMED.matcher(text).matches() ? text + " " + year.get() : text;
     }
 
     /** The form states the usual once; a row types only departures. */

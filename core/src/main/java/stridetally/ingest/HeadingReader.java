@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import stridetally.measures.Catalogue;
 import stridetally.measures.Measure;
 import stridetally.model.Side;
+import stridetally.units.Folding;
 import stridetally.units.Unit;
 import stridetally.units.UnitNames;
 
@@ -24,8 +25,12 @@ final class HeadingReader {
     /** Why a column is known by its own name. */
     static final String BY_HEADING = "its heading";
 
-    private static final Pattern BRACKET = Pattern.compile("(.*?)\\s*[(\\[]\\s*([^()\\[\\]]*?)\\s*[)\\]]\\s*");
-    private static final Pattern TRY = Pattern.compile("(?:t|tr|try|trial|attempt|rep|intento)?(\\d{1,2})");
+    /** Made for the first heading that is not a column's own name. */
+    private static final class Shapes {
+        static final Pattern BRACKET = Pattern.compile("(.*?)\\s*[(\\[]\\s*([^()\\[\\]]*?)\\s*[)\\]]\\s*");
+        static final Pattern TRY = Pattern.compile("(?:t|tr|try|trial|attempt|rep|intento)?(\\d{1,2})");
+    }
+
     private static final Set<String> TRY_WORDS =
             Set.of("t", "tr", "try", "trial", "attempt", "rep", "no", "nr", "intento", "number");
     private static final Set<String> PRACTICE = Set.of("practice", "practise", "taught", "práctica", "practica");
@@ -43,7 +48,7 @@ final class HeadingReader {
         if (whole.isPresent()) {
             return Optional.of(ColumnMeaning.plain(whole.get(), "", BY_HEADING));
         }
-        Matcher bracket = BRACKET.matcher(heading.strip());
+        Matcher bracket = Shapes.BRACKET.matcher(heading.strip());
         if (!bracket.matches()) {
             return words(heading, "");
         }
@@ -65,7 +70,8 @@ final class HeadingReader {
 
     /** A heading that is only a number: tries side by side, when there are several. */
     static boolean isNumber(String heading) {
-        return heading.strip().matches("[1-9]\\d?");
+        String number = heading.strip();
+        return Folding.isDigits(number, 2) && number.charAt(0) != '0';
     }
 
     private Optional<ColumnMeaning> words(String heading, String unit) {
@@ -111,7 +117,7 @@ final class HeadingReader {
 
         /** The number of the try, with the word for a try in front of it. */
         private boolean number(String word, int place) {
-            Matcher number = TRY.matcher(word);
+            Matcher number = Shapes.TRY.matcher(word);
             int which = number.matches() ? Integer.parseInt(number.group(1)) : 0;
             if (which == 0 || sets.putIfAbsent(TrialColumn.TRIAL, Integer.toString(which)) != null) {
                 return false;

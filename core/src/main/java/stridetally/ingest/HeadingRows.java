@@ -13,8 +13,11 @@ import stridetally.table.Row;
 record HeadingRows(long lastLine, List<String> headings, List<String> lastCells) {
 
     static HeadingRows one(Row row) {
-        return new HeadingRows(
-                row.line(), row.cells().stream().map(String::strip).toList(), row.cells());
+        List<String> headings = new ArrayList<>();
+        for (String cell : row.cells()) {
+            headings.add(cell.strip());
+        }
+        return new HeadingRows(row.line(), headings, row.cells());
     }
 
     static HeadingRows two(Row upper, Row lower, HeadingReader reader) {
@@ -50,15 +53,18 @@ record HeadingRows(long lastLine, List<String> headings, List<String> lastCells)
             }
             Optional<TrialColumn> above = TrialColumn.named(cell(upper, column));
             boolean key = above.equals(Optional.of(TrialColumn.STUDENT)) || above.equals(Optional.of(TrialColumn.DATE));
-            boolean says = HeadingReader.isNumber(below)
-                    || HeadingReader.isUnit(below)
-                    || reader.read(below).isPresent();
-            if (key || !says) {
+            if (key || !says(below, reader)) {
                 return false;
             }
             qualifying++;
         }
         return qualifying > 1;
+    }
+
+    private static boolean says(String heading, HeadingReader reader) {
+        return HeadingReader.isNumber(heading)
+                || HeadingReader.isUnit(heading)
+                || reader.read(heading).isPresent();
     }
 
     private static boolean namesMeasure(String heading, HeadingReader reader) {

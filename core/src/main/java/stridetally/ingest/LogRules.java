@@ -30,7 +30,9 @@ public record LogRules(
         String source) {
 
     public LogRules {
-        roster = roster.map(Set::copyOf);
+        if (roster.isPresent()) {
+            roster = Optional.of(Set.copyOf(roster.get()));
+        }
     }
 
     /** The same rules with a proven date order. */
@@ -45,12 +47,6 @@ public record LogRules(
 
     /** The same rules with what a form's mapping says where nothing was said for this run. */
     LogRules with(FormMapping mapping) {
-        Optional<Level> help = blankHelp.or(() -> mapping.blankHelp()
-                .map(word -> settings.help()
-                        .find(word)
-                        .orElseThrow(() -> new InputRefused(mapping.name() + ": blank_help \"" + word
-                                + "\" is not a word of the help scale: "
-                                + String.join(", ", settings.help().words())))));
         return new LogRules(
                 settings,
                 catalogue,
@@ -58,7 +54,16 @@ public record LogRules(
                 asOf,
                 order == DateOrder.UNPROVEN ? mapping.order().orElse(order) : order,
                 decimals == DecimalMark.POINT ? mapping.decimals().orElse(decimals) : decimals,
-                help,
+                blankHelp.isPresent() || mapping.blankHelp().isEmpty() ? blankHelp : Optional.of(help(mapping)),
                 source);
+    }
+
+    private Level help(FormMapping mapping) {
+        String word = mapping.blankHelp().orElseThrow();
+        return settings.help()
+                .find(word)
+                .orElseThrow(() -> new InputRefused(mapping.name() + ": blank_help \"" + word
+                        + "\" is not a word of the help scale: "
+                        + String.join(", ", settings.help().words())));
     }
 }

@@ -49,12 +49,12 @@ public final class TrialChecker {
         Optional<LocalDate> date = identity.date();
         Optional<Measure> measure = identity.measure();
         int number = identity.number();
-        Optional<Reading> reading = measure.flatMap(outcome::reading);
+        Optional<Reading> reading = measure.isPresent() ? outcome.reading(measure.get()) : Optional.empty();
         Optional<Level> help = outcome.help(reading);
         Optional<Level> prompt =
                 outcome.level(TrialColumn.PROMPT, rules.settings().prompt(), ProblemCode.PROMPT_UNKNOWN);
-        Side side = measure.map(identity::side).orElse(Side.NONE);
-        Protocol protocol = measure.map(identity::protocol).orElse(Protocol.NONE);
+        Side side = measure.isPresent() ? identity.side(measure.get()) : Side.NONE;
+        Protocol protocol = measure.isPresent() ? identity.protocol(measure.get()) : Protocol.NONE;
         Use use = identity.use();
         TrialPlace place = identity.place();
         if (row.setAside() || student.isEmpty() || date.isEmpty() || measure.isEmpty() || reading.isEmpty()) {

@@ -3,6 +3,7 @@ package stridetally.ingest;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stridetally.model.Level;
 import stridetally.model.SeriesKey;
 import stridetally.model.Settings;
@@ -47,8 +48,8 @@ public final class TrialFeed {
                 numbers.label(trial.session()),
                 trial.number(),
                 trial.reading(),
-                trial.help().map(Level::rank).orElse(Level.BLANK),
-                trial.prompt().map(Level::rank).orElse(Level.BLANK),
+                rank(trial.help()),
+                rank(trial.prompt()),
                 line);
     }
 
@@ -124,6 +125,10 @@ public final class TrialFeed {
             throw new stridetally.problem.InputRefused(
                     place + ": the entry does not read as it was written; it was edited by hand", unreadable);
         }
+    }
+
+    private static int rank(Optional<Level> level) {
+        return level.isPresent() ? level.get().rank() : Level.BLANK;
     }
 
     private static int rank(Map<String, Integer> known, WordScale scale, String word, String place) {

@@ -67,8 +67,9 @@ final class TrialIdentity {
     Optional<LocalDate> date() {
         String written = row.text(TrialColumn.DATE);
         DayText.Outcome outcome = DayText.read(written, rules.order());
-        outcome.problem()
-                .ifPresent(code -> row.tell(TrialColumn.DATE, code, written, outcome.expected(), outcome.mend()));
+        if (outcome.problem().isPresent()) {
+            row.tell(TrialColumn.DATE, outcome.problem().get(), written, outcome.expected(), outcome.mend());
+        }
         if (outcome.day().isPresent() && outcome.day().get().isAfter(rules.asOf())) {
             row.tell(
                     TrialColumn.DATE,
@@ -100,7 +101,8 @@ final class TrialIdentity {
                     "write what was measured");
             return Optional.empty();
         }
-        Optional<Measure> measure = rules.catalogue().find(written).or(() -> withSide(written));
+        Optional<Measure> known = rules.catalogue().find(written);
+        Optional<Measure> measure = known.isPresent() ? known : withSide(written);
         if (measure.isEmpty()) {
             String near = rules.catalogue()
                             .nearest(written)

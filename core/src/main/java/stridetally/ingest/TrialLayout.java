@@ -1,6 +1,8 @@
 package stridetally.ingest;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +33,9 @@ public record TrialLayout(
             Set.of(TrialColumn.STUDENT, TrialColumn.DATE, TrialColumn.MEASURE, TrialColumn.VALUE);
 
     public TrialLayout {
-        index = Map.copyOf(index);
+        EnumMap<TrialColumn, Integer> positions = new EnumMap<>(TrialColumn.class);
+        positions.putAll(index);
+        index = Collections.unmodifiableMap(positions);
         headings = List.copyOf(headings);
         unknown = List.copyOf(unknown);
         otherTries = Set.copyOf(otherTries);

@@ -130,12 +130,15 @@ public final class TrialLog {
         private final List<TrialChecker> checkers = new ArrayList<>();
         private final RowEnds ends = new RowEnds(name(), form);
         private final UnheadedCells unheaded = new UnheadedCells(name(), form.headings());
+        private final UnreadValues unread = new UnreadValues(name(), form);
         private long count;
         private long blank;
 
         RowsOut(Taker taker) {
             this.taker = taker;
-            form.tries().forEach(layout -> checkers.add(new TrialChecker(rules, layout, name(), shortName())));
+            for (TrialLayout layout : form.tries()) {
+                checkers.add(new TrialChecker(rules, layout, name(), shortName()));
+            }
         }
 
         @Override
@@ -148,6 +151,7 @@ public final class TrialLog {
                 return;
             }
             unheaded.look(row.cells(), row.line());
+            unread.look(row.cells(), row.line());
             for (int which = 0; which < checkers.size(); which++) {
                 TrialLayout layout = form.tries().get(which);
                 count++;
@@ -163,6 +167,7 @@ public final class TrialLog {
         List<String> notes() {
             List<String> notes = new ArrayList<>(ends.notes());
             notes.addAll(unheaded.notes());
+            notes.addAll(unread.notes());
             return notes;
         }
 
@@ -174,10 +179,11 @@ public final class TrialLog {
                     kept,
                     layout,
                     form.keptCells(layout.alone(row.cells())));
-            checked.value()
-                    .ifPresentOrElse(
-                            trial -> taker.taken(trial, one, checked.problems()),
-                            () -> taker.setAside(one, checked.problems()));
+            if (checked.value().isPresent()) {
+                taker.taken(checked.value().get(), one, checked.problems());
+            } else {
+                taker.setAside(one, checked.problems());
+            }
         }
 
         @Override

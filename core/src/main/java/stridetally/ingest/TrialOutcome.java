@@ -48,9 +48,8 @@ final class TrialOutcome {
                     "a plain value",
                     "taken; the mark " + mark.mark() + " is kept as written");
         }
-        return amount(taken.reading())
-                        .map(amount -> inRange(amount, written, measure))
-                        .orElse(true)
+        Optional<Amount> amount = amount(taken.reading());
+        return amount.isEmpty() || inRange(amount.get(), written, measure)
                 ? Optional.of(taken.reading())
                 : Optional.empty();
     }
@@ -93,7 +92,7 @@ final class TrialOutcome {
     Optional<Level> help(Optional<Reading> reading) {
         String written = row.text(TrialColumn.HELP);
         boolean blank = row.written(TrialColumn.HELP).isEmpty();
-        if (blank && !reading.map(Reading::recorded).orElse(true)) {
+        if (blank && reading.isPresent() && !reading.get().recorded()) {
             return Optional.empty();
         }
         helpDeclared = blank && !written.isEmpty();
@@ -103,9 +102,9 @@ final class TrialOutcome {
                     ProblemCode.HELP_BLANK,
                     "",
                     "a word of the help scale",
-                    rules.blankHelp()
-                            .map(level -> "read as " + level.word() + ", declared for the form")
-                            .orElse("kept as not recorded"));
+                    rules.blankHelp().isPresent()
+                            ? "read as " + rules.blankHelp().get().word() + ", declared for the form"
+                            : "kept as not recorded");
             helpDeclared = rules.blankHelp().isPresent();
             return rules.blankHelp();
         }
@@ -164,7 +163,8 @@ final class TrialOutcome {
             case COUNT, SCORE, EVENTS -> Expecting.WHOLE_NUMBER;
             case TRIES -> Expecting.TRIES;
             case SHARE -> Expecting.SHARE_OR_TRIES;
-            case DURATION, DISTANCE, SPEED, FREQUENCY -> Expecting.AMOUNT;
+            case DURATION, DISTANCE, SPEED, FREQUENCY, RATIO, WALK_RATIO, AREA, OSCILLATION, ACCELERATION, JERK ->
+                Expecting.AMOUNT;
         };
     }
 }

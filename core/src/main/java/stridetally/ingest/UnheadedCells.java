@@ -1,6 +1,7 @@
 package stridetally.ingest;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import stridetally.problem.At;
 
@@ -13,9 +14,14 @@ final class UnheadedCells {
 
     UnheadedCells(String file, List<String> headings) {
         this.file = file;
-        this.positions = java.util.stream.IntStream.range(0, headings.size())
-                .filter(position -> headings.get(position).isEmpty())
-                .toArray();
+        int[] without = new int[headings.size()];
+        int count = 0;
+        for (int position = 0; position < headings.size(); position++) {
+            if (headings.get(position).isEmpty()) {
+                without[count++] = position;
+            }
+        }
+        this.positions = Arrays.copyOf(without, count);
         this.found = new long[positions.length];
         this.firstLine = new long[positions.length];
     }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.problem.Checked;
@@ -27,10 +28,28 @@ public final class EntryReader {
     private final LineSet superseded;
 
     EntryReader(LogbookFolder folder, Journal journal, EntryKind kind) {
+        this(folder, of(kind, journal.live()), journal.superseded());
+    }
+
+    private EntryReader(LogbookFolder folder, List<Entry> entries, LineSet leftOut) {
         this.folder = folder;
-        this.entries =
-                journal.live().stream().filter(entry -> entry.kind() == kind).toList();
-        this.superseded = journal.superseded();
+        this.entries = entries;
+        this.superseded = leftOut;
+    }
+
+    private static List<Entry> of(EntryKind kind, List<Entry> entries) {
+        return entries.stream().filter(entry -> entry.kind() == kind).toList();
+    }
+
+    /** Also what was taken back and what was replaced: for the record of a student. */
+    static EntryReader everything(LogbookFolder folder, Journal journal, EntryKind kind) {
+        return new EntryReader(folder, of(kind, journal.entries()), new LineSet());
+    }
+
+    /** Only the entries that came after one. */
+    public EntryReader after(int entry) {
+        return new EntryReader(
+                folder, entries.stream().filter(one -> one.number() > entry).toList(), superseded);
     }
 
     /** The entries that will be read. */
@@ -60,10 +79,7 @@ public final class EntryReader {
             for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
                 Row row = next.get().value().orElseThrow(() -> EntryFiles.changed(name));
                 if (!superseded.holds(entry, row.line())) {
-                    sink.row(
-                            entry,
-                            row.line(),
-                            row.cells().stream().map(FormulaGuard::unguard).toList());
+                    sink.row(entry, row.line(), unguarded(row.cells()));
                 }
             }
         } catch (NoSuchFileException missing) {
@@ -71,6 +87,12 @@ public final class EntryReader {
         } catch (IOException unreadable) {
             throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
         }
+    }
+
+    private static List<String> unguarded(List<String> written) {
+        List<String> cells = new ArrayList<>(written);
+        cells.replaceAll(FormulaGuard::unguard);
+        return cells;
     }
 
     /** What all files of the journal share: they are there, and as they were written. */

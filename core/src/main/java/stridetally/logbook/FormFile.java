@@ -70,6 +70,11 @@ public final class FormFile {
         return new FormFile(TomlFile.read(path, name), name).mapping();
     }
 
+    /** A mapping from its text. */
+    static FormMapping of(String text, String name) {
+        return new FormFile(TomlFile.of(text, name), name).mapping();
+    }
+
     /** The saved mappings of a logbook, by name of their files. */
     static List<FormMapping> all(LogbookFolder folder) {
         if (!Files.isDirectory(folder.forms())) {

@@ -26,6 +26,8 @@ public final class FormText {
                 + ".\n# A log needs student, date, measure and value. What no column says and holds for the whole form goes"
                 + " at the end:\n# [constants]\n# student = \"S01\"\n# measure = \"single-leg-stance\"\n# year = 2026\n"
                 + "# (student = \"{sheet}\" where each sheet of a workbook is one student's)\n"
+                + "# Tries side by side say which they are, each column for itself, behind its heading:\n"
+                + "# \"Try 1\" = { column = \"value\", measure = \"line-steps\", trial = \"1\" }\n"
                 + "# What the form calls things in its own words, column by column:\n# [words.measure]\n"
                 + "# \"one foot\" = \"single-leg-stance\"\n# [words.help]\n# \"by myself\" = \"independent\"\n"
                 + "# Then import with --columns and this file.\n\n" + of(draft);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableMap;
@@ -47,6 +48,19 @@ final class History {
         }
         Path now = folder.root().resolve(kind.file());
         return Files.exists(now) ? Optional.of(now) : Optional.empty();
+    }
+
+    /** The versions that were replaced up to a day, oldest first; an empty one is none. */
+    static List<Path> replaced(LogbookFolder folder, KeptKind kind, Optional<LocalDate> upTo) throws IOException {
+        List<Path> files = new ArrayList<>();
+        for (var version : versions(folder, kind).entrySet()) {
+            boolean known =
+                    upTo.map(day -> !version.getKey().day().isAfter(day)).orElse(true);
+            if (known && Files.size(version.getValue()) > 0) {
+                files.add(version.getValue());
+            }
+        }
+        return files;
     }
 
     /** Keeps the present version before it is replaced; false when there is nothing to replace. */

@@ -1,18 +1,23 @@
 package stridetally.logbook;
 
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import stridetally.model.Attainment;
 import stridetally.model.Benchmark;
 import stridetally.model.Body;
 import stridetally.model.Change;
 import stridetally.model.GoalId;
+import stridetally.model.Precaution;
 import stridetally.model.Remark;
 import stridetally.model.ServicePlan;
 import stridetally.model.Student;
 import stridetally.model.StudentCode;
 import stridetally.model.Visit;
 import stridetally.problem.Checked;
+import stridetally.problem.ProblemCode;
+import stridetally.problem.Spelling;
 import stridetally.table.Cells;
 
 /** One row of each of the smaller hand-kept files, and of a visits log, to its record. */
@@ -29,6 +34,7 @@ final class KeptRows {
         var from = row.date("from");
         var until = row.date("until");
         row.matching("birth_month", MONTH, "year-month such as 2018-04; no day is kept");
+        tellStrangePrecautions(row);
         return row.checked(() -> new Student(
                 new StudentCode(code),
                 row.text("grade"),
@@ -42,6 +48,24 @@ final class KeptRows {
                 row.text("function_level"),
                 row.text("language"),
                 row.list("precautions")));
+    }
+
+    /** The student is taken, and plan makes no home sheet: a row set aside would take the tries of the child with it. */
+    private static void tellStrangePrecautions(KeptRow row) {
+        List<String> words =
+                Stream.of(Precaution.values()).map(Precaution::word).toList();
+        for (String word : row.list("precautions")) {
+            if (Precaution.find(word).isEmpty()) {
+                row.tell(
+                        ProblemCode.PRECAUTION_UNKNOWN,
+                        "precautions",
+                        "",
+                        "one or more of " + String.join(", ", words),
+                        Spelling.nearest(word, words)
+                                .map(near -> "did you mean " + near + "?")
+                                .orElse("use other for what the list has no word for; no home sheet is made"));
+            }
+        }
     }
 
     static Checked<Body> body(Cells cells) {

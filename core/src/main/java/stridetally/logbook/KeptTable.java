@@ -77,10 +77,32 @@ record KeptTable(String file, boolean present, List<Cells> rows, List<RowProblem
 
     /** The heading as a column name: lower case, every run of signs and blanks as one underscore. */
     static String fold(String heading) {
-        return heading.strip()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "_")
-                .replaceAll("^_|_$", "");
+        String lower = heading.strip().toLowerCase(Locale.ROOT);
+        StringBuilder folded = new StringBuilder(lower.length());
+        boolean gap = false;
+        for (int place = 0; place < lower.length(); ) {
+            int letter = lower.codePointAt(place);
+            place += Character.charCount(letter);
+            if (!isWord(letter)) {
+                gap = true;
+                continue;
+            }
+            if (gap && folded.length() > 0) {
+                folded.append('_');
+            }
+            gap = false;
+            folded.appendCodePoint(letter);
+        }
+        return folded.toString();
+    }
+
+    /** A letter or a number of any script. */
+    private static boolean isWord(int letter) {
+        int type = Character.getType(letter);
+        return Character.isLetter(letter)
+                || type == Character.DECIMAL_DIGIT_NUMBER
+                || type == Character.LETTER_NUMBER
+                || type == Character.OTHER_NUMBER;
     }
 
     /** Refuses the file when a column is missing without which no row says anything. */

@@ -133,6 +133,14 @@ public final class Logbook {
                 .rows();
     }
 
+    /** The same with what is wrong in the file; empty when there is no such file. */
+    public Optional<Checked<List<Cells>>> table(ExtraTable table) {
+        KeptTable kept = KeptTable.read(folder.root().resolve(table.file()), table.file(), table.columns());
+        return kept.present()
+                ? Optional.of(new Checked<>(Optional.of(kept.rows()), kept.problems()))
+                : Optional.empty();
+    }
+
     /** Whether there is a file of the kind. */
     public boolean has(KeptKind kind) {
         return table(kind).present();
@@ -212,6 +220,11 @@ public final class Logbook {
     /** What was told so far. */
     public List<ReportLine> reports() {
         return ReportsFile.read(folder);
+    }
+
+    /** Everything of one student. */
+    public StudentRecord record(StudentCode code) {
+        return new RecordReader(folder, journal, knownOn, code).read(this::table, reports());
     }
 
     /** How the logbook stands. */

@@ -3,7 +3,6 @@ package stridetally.logbook;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import stridetally.ingest.FormRules;
 
 /** Where everything lies in a logbook. */
@@ -68,6 +67,7 @@ record LogbookFolder(Path root) {
 
     /** {@code 0007}. */
     static String four(int number) {
-        return String.format(Locale.ROOT, "%04d", number);
+        String digits = Integer.toString(number);
+        return "0".repeat(Math.max(0, 4 - digits.length())) + digits;
     }
 }

@@ -14,7 +14,8 @@ import stridetally.table.CsvTable;
 
 /** {@code reports.csv}: kept by the tool, never edited. */
 final class ReportsFile {
-    private static final List<String> COLUMNS = List.of("goal", "period", "as_of", "value", "judgement", "last_entry");
+    /** Its columns. */
+    static final List<String> COLUMNS = List.of("goal", "period", "as_of", "value", "judgement", "last_entry");
 
     private ReportsFile() {}
 

@@ -75,8 +75,10 @@ public final class TableGuess {
         }
         Row first = firstRows.get(0);
         boolean mapped = !forms.of(firstRows, rules.catalogue()).name().isEmpty();
-        if (mapped || text.sheet().isPresent() || FormFinder.liesOnItsSide(firstRows)) {
-            return finder(text, firstRows, rules, forms).refusal(firstRows);
+        FormFinder finder = finder(text, firstRows, rules, forms);
+        boolean laidOut = mapped || text.sheet().isPresent() || FormFinder.liesOnItsSide(firstRows);
+        if (laidOut || finder.headedBelow(firstRows) || finder.holdsTwoStudents(firstRows)) {
+            return finder.refusal(firstRows);
         }
         return new InputRefused(At.row(name, first.line()).text()
                 + ": the headings do not say what the file holds. As a log of trials: "

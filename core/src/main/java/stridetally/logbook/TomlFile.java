@@ -1,9 +1,15 @@
 package stridetally.logbook;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.toml.TomlFactory;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -34,19 +40,67 @@ final class TomlFile {
             if (Files.size(file) > LARGEST) {
                 throw new InputRefused(name + " is larger than a settings file can be; expected at most 1 MB");
             }
-            String text = Files.readString(file, StandardCharsets.UTF_8);
-            String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
-            return new TomlFile(name, plain.lines().toList(), new TomlMapper().readTree(plain));
-        } catch (JsonProcessingException broken) {
-            var location = broken.getLocation();
-            String line = location == null ? "" : ":" + location.getLineNr();
-            throw new InputRefused(name + line + ": not TOML (" + broken.getOriginalMessage()
-                    + "); correct it; texts stand in quote marks, lists in brackets");
+            return of(Files.readString(file, StandardCharsets.UTF_8), name);
         } catch (CharacterCodingException wrongEncoding) {
             throw new InputRefused(name + " is not UTF-8; save it as UTF-8", wrongEncoding);
         } catch (IOException unreadable) {
             throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
         }
+    }
+
+    /** The settings in a text; {@code name} is what messages call it. */
+    static TomlFile of(String text, String name) {
+        try {
+            String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+            return new TomlFile(name, plain.lines().toList(), tree(plain));
+        } catch (JsonProcessingException broken) {
+            var location = broken.getLocation();
+            String line = location == null ? "" : ":" + location.getLineNr();
+            throw new InputRefused(name + line + ": not TOML (" + broken.getOriginalMessage()
+                    + "); correct it; texts stand in quote marks, lists in brackets");
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("a text in memory", impossible);
+        }
+    }
+
+    /** The tree from the tokens: a mapper would bring some 300 classes for nothing else. */
+    private static JsonNode tree(String text) throws IOException {
+        try (JsonParser tokens = new TomlFactory().createParser(text)) {
+            return node(tokens, tokens.nextToken());
+        }
+    }
+
+    private static JsonNode node(JsonParser tokens, JsonToken token) throws IOException {
+        JsonNodeFactory make = JsonNodeFactory.instance;
+        return switch (token) {
+            case START_OBJECT -> {
+                ObjectNode table = make.objectNode();
+                for (String key = tokens.nextFieldName(); key != null; key = tokens.nextFieldName()) {
+                    table.set(key, node(tokens, tokens.nextToken()));
+                }
+                yield table;
+            }
+            case START_ARRAY -> {
+                ArrayNode list = make.arrayNode();
+                for (JsonToken one = tokens.nextToken(); one != JsonToken.END_ARRAY; one = tokens.nextToken()) {
+                    list.add(node(tokens, one));
+                }
+                yield list;
+            }
+            case VALUE_TRUE -> make.booleanNode(true);
+            case VALUE_FALSE -> make.booleanNode(false);
+            case VALUE_NUMBER_INT -> whole(tokens, make);
+            case VALUE_NUMBER_FLOAT -> make.numberNode(tokens.getDoubleValue());
+            default -> make.textNode(tokens.getText());
+        };
+    }
+
+    private static JsonNode whole(JsonParser tokens, JsonNodeFactory make) throws IOException {
+        return switch (tokens.getNumberType()) {
+            case INT -> make.numberNode(tokens.getIntValue());
+            case LONG -> make.numberNode(tokens.getLongValue());
+            default -> make.numberNode(tokens.getBigIntegerValue());
+        };
     }
 
     JsonNode root() {

@@ -22,7 +22,17 @@ public enum MeasureKind {
     /** A total score of a test. */
     SCORE(Dimension.POINTS, Expecting.WHOLE_NUMBER, Summary.LAST),
     /** Things that happen, such as falls: summed unless the measure says that they are counted per try (step-offs). */
-    EVENTS(Dimension.COUNT, Expecting.WHOLE_NUMBER, Summary.TOTAL);
+    EVENTS(Dimension.COUNT, Expecting.WHOLE_NUMBER, Summary.TOTAL),
+    /** A number by itself: a difference over a mean, a speed over that of the legs. */
+    RATIO(Dimension.RATIO, Expecting.AMOUNT, Summary.MEAN),
+    /** Step length over cadence. */
+    WALK_RATIO(Dimension.WALK_RATIO, Expecting.AMOUNT, Summary.MEAN),
+    AREA(Dimension.AREA, Expecting.AMOUNT, Summary.MEAN),
+    /** Swings in a second. */
+    OSCILLATION(Dimension.OSCILLATION, Expecting.AMOUNT, Summary.MEAN),
+    ACCELERATION(Dimension.ACCELERATION, Expecting.AMOUNT, Summary.MEAN),
+    /** The squared change of acceleration, summed over time. */
+    JERK(Dimension.JERK, Expecting.AMOUNT, Summary.MEAN);
 
     private final Dimension dimension;
     private final Expecting expecting;
@@ -51,6 +61,6 @@ public enum MeasureKind {
 
     /** The word of the catalogue file. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -2,7 +2,6 @@ package stridetally.measures;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stridetally.model.Direction;
@@ -41,11 +40,13 @@ public final class MeasureRow {
             return Checked.setAside(row.problems());
         }
         Optional<Measure> old = known.find(written);
-        MeasureId id = old.map(Measure::id)
-                .orElseGet(() -> new MeasureId(Catalogue.fold(written).replace(' ', '-')));
-        Optional<MeasureKind> kind = row.word("kind", MeasureKind.values(), MeasureKind::word, old.map(Measure::kind));
+        MeasureId id = old.isPresent()
+                ? old.get().id()
+                : new MeasureId(Catalogue.fold(written).replace(' ', '-'));
+        Optional<MeasureKind> kind = row.word(
+                "kind", MeasureKind.values(), old.isPresent() ? old.get().kind() : null);
         Optional<Unit> unit = unit(row, old);
-        Optional<Better> better = row.word("better", Better.values(), Better::word, old.map(Better::of));
+        Optional<Better> better = row.word("better", Better.values(), old.isPresent() ? Better.of(old.get()) : null);
         if (kind.isEmpty() || unit.isEmpty() || better.isEmpty()) {
             return Checked.setAside(row.problems());
         }
@@ -56,61 +57,58 @@ public final class MeasureRow {
                     "a unit of the kind " + kind.get().word(),
                     "change one");
         }
-        Measure measure = measure(row, id, old, kind.get(), unit.get(), better.get().direction);
+        Measure usual = old.isPresent() ? old.get() : usual(row, id, kind.get(), unit.get());
+        Measure measure = measure(row, usual, kind.get(), unit.get(), better.get().direction);
         return row.problems().isEmpty() ? Checked.fine(measure) : Checked.setAside(row.problems());
     }
 
-    private static Measure measure(
-            RowCells row,
-            MeasureId id,
-            Optional<Measure> old,
-            MeasureKind kind,
-            Unit unit,
-            Optional<Direction> better) {
-        String name = row.text("name", old.map(Measure::name).orElse(id.text().replace('-', ' ')));
-        Range possible = row.range(
-                "possible_low", "possible_high", old.map(Measure::possible).orElse(ANY));
+    /** What the blank cells of a new measure mean. */
+    private static Measure usual(RowCells row, MeasureId id, MeasureKind kind, Unit unit) {
+        String name = row.text("name", id.text().replace('-', ' '));
         return new Measure(
                 id,
                 name,
-                row.text("plain", old.map(Measure::plain).orElse(name)),
+                name,
+                unit,
+                Optional.empty(),
+                kind,
+                Rhythm.PROBE,
+                3,
+                kind.usualSummary(),
+                ANY,
+                ANY,
+                Sidedness.NONE,
+                List.of(),
+                2,
+                "",
+                "");
+    }
+
+    private static Measure measure(
+            RowCells row, Measure usual, MeasureKind kind, Unit unit, Optional<Direction> better) {
+        return new Measure(
+                usual.id(),
+                row.text("name", usual.name()),
+                row.text("plain", usual.plain()),
                 unit,
                 better,
                 kind,
-                row.word(
-                                "rhythm",
-                                Rhythm.values(),
-                                Rhythm::word,
-                                old.map(Measure::rhythm).or(() -> Optional.of(Rhythm.PROBE)))
-                        .orElse(Rhythm.PROBE),
-                row.whole("usual_trials", 1, 100, old.map(Measure::usualTrials).orElse(3)),
-                row.word(
-                                "summary",
-                                Summary.values(),
-                                Summary::word,
-                                old.map(Measure::summary).or(() -> Optional.of(kind.usualSummary())))
-                        .orElse(kind.usualSummary()),
-                possible,
-                row.range(
-                        "plausible_low",
-                        "plausible_high",
-                        old.map(Measure::plausible).orElse(ANY)),
-                row.word(
-                                "sides",
-                                Sidedness.values(),
-                                Sidedness::word,
-                                old.map(Measure::sidedness).or(() -> Optional.of(Sidedness.NONE)))
-                        .orElse(Sidedness.NONE),
-                keys(row, old),
-                row.whole("decimals", 0, 9, old.map(Measure::decimals).orElse(2)),
-                row.text("cautions", old.map(Measure::cautions).orElse("")),
-                row.text("source", old.map(Measure::source).orElse("")));
+                row.word("rhythm", Rhythm.values(), usual.rhythm()).orElse(usual.rhythm()),
+                row.whole("usual_trials", 1, 100, usual.usualTrials()),
+                row.word("summary", Summary.values(), usual.summary()).orElse(usual.summary()),
+                row.range("possible_low", "possible_high", usual.possible()),
+                row.range("plausible_low", "plausible_high", usual.plausible()),
+                row.word("sides", Sidedness.values(), usual.sidedness()).orElse(usual.sidedness()),
+                keys(row, usual),
+                row.whole("decimals", 0, 9, usual.decimals()),
+                row.text("cautions", usual.cautions()),
+                row.text("source", usual.source()));
     }
 
     private static Optional<Unit> unit(RowCells row, Optional<Measure> old) {
         String written = row.text("unit");
         if (written.isEmpty() && old.isPresent()) {
-            return old.map(Measure::unit);
+            return Optional.of(old.get().unit());
         }
         Optional<Unit> unit = UnitNames.find(written, Unit.METRES);
         if (unit.isEmpty()) {
@@ -134,22 +132,17 @@ public final class MeasureRow {
             this.direction = direction;
         }
 
-        String word() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-
         static Better of(Measure measure) {
-            return measure.better()
-                    .map(way -> way == Direction.HIGHER ? HIGHER : LOWER)
-                    .orElse(NONE);
+            if (measure.better().isEmpty()) {
+                return NONE;
+            }
+            return measure.better().get() == Direction.HIGHER ? HIGHER : LOWER;
         }
     }
 
-    private static List<String> keys(RowCells row, Optional<Measure> old) {
+    private static List<String> keys(RowCells row, Measure usual) {
         String written = row.text("protocol_keys");
-        return written.isEmpty()
-                ? old.map(Measure::protocolKeys).orElse(List.of())
-                : List.of(written.split("[ ;|]+", -1));
+        return written.isEmpty() ? usual.protocolKeys() : List.of(written.split("[ ;|]+", -1));
     }
 
     /** A limit of a range, where it is written. */

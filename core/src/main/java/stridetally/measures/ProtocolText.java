@@ -1,7 +1,6 @@
 package stridetally.measures;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -11,6 +10,7 @@ import stridetally.problem.Checked;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Spelling;
+import stridetally.units.Folding;
 
 /**
  * A protocol cell, {@code key=value} pairs joined by {@code ;}, into a protocol. Keys are the measure's closed list. Case,
@@ -26,6 +26,9 @@ public final class ProtocolText {
     public static Checked<Protocol> parse(String text, Measure measure, At at) {
         TreeMap<String, String> keys = new TreeMap<>();
         List<RowProblem> problems = new java.util.ArrayList<>();
+        if (text.isEmpty()) {
+            return Checked.fine(Protocol.NONE);
+        }
         for (String pair : text.split(";", -1)) {
             if (!pair.isBlank()) {
                 take(pair, measure, at, keys).ifPresent(problems::add);
@@ -36,7 +39,9 @@ public final class ProtocolText {
 
     private static Optional<RowProblem> take(String pair, Measure measure, At at, Map<String, String> keys) {
         int equals = pair.indexOf('=');
-        String key = equals < 0 ? "" : folded(pair.substring(0, equals)).replaceAll("[ -]", "_");
+        String key = equals < 0
+                ? ""
+                : folded(pair.substring(0, equals)).replace(' ', '_').replace('-', '_');
         String value = equals < 0 ? "" : value(pair.substring(equals + 1));
         if (key.isEmpty() || value.isEmpty() || value.indexOf('=') >= 0) {
             return Optional.of(problem(
@@ -66,13 +71,29 @@ public final class ProtocolText {
         return new RowProblem(code, at, shown.length() > LONGEST_SHOWN ? "" : shown, expected, mend);
     }
 
+    /** Without the space between a number and its unit, which is one letter or two. */
     private static String value(String written) {
-        return folded(written).replaceAll("(?<=[0-9]) (?=[a-z]{1,2}$)", "");
+        String value = folded(written);
+        int space = value.lastIndexOf(' ');
+        int letters = value.length() - space - 1;
+        boolean unit = space > 0
+                && (letters == 1 || letters == 2)
+                && isUnitLetter(value.charAt(value.length() - 1))
+                && isUnitLetter(value.charAt(space + 1));
+        return unit && value.charAt(space - 1) >= '0' && value.charAt(space - 1) <= '9'
+                ? value.substring(0, space) + value.substring(space + 1)
+                : value;
+    }
+
+    private static boolean isUnitLetter(char letter) {
+        return letter >= 'a' && letter <= 'z';
     }
 
     private static String folded(String written) {
-        return written.toLowerCase(Locale.ROOT)
-                .replaceAll("[\\s\u00a0\u202f]+", " ")
-                .strip();
+        return Folding.words(written, ProtocolText::isGap);
+    }
+
+    private static boolean isGap(int letter) {
+        return Folding.isBlank(letter) || letter == '\u00a0' || letter == '\u202f';
     }
 }

@@ -110,7 +110,7 @@ public record PublishedError(
                 .orElse(new Found.None("no published value for this age"));
     }
 
-    private static Optional<YearMonth> born(String month) {
+    static Optional<YearMonth> born(String month) {
         try {
             return month.isBlank() ? Optional.empty() : Optional.of(YearMonth.parse(month.strip()));
         } catch (DateTimeParseException unreadable) {

@@ -8,8 +8,8 @@ public record Range(Optional<Amount> low, Optional<Amount> high) {
 
     /** Whether a value lies within. */
     public boolean holds(Amount value) {
-        return low.map(end -> value.compareTo(end) >= 0).orElse(true)
-                && high.map(end -> value.compareTo(end) <= 0).orElse(true);
+        return (low.isEmpty() || value.compareTo(low.get()) >= 0)
+                && (high.isEmpty() || value.compareTo(high.get()) <= 0);
     }
 
     /** {@code 0 to 200}, {@code at least 0}, {@code at most 300}, {@code any}. */

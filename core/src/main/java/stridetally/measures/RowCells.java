@@ -1,12 +1,12 @@
 package stridetally.measures;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
 import stridetally.problem.At;
 import stridetally.problem.ProblemCode;
 import stridetally.problem.RowProblem;
@@ -37,18 +37,20 @@ final class RowCells {
         return written.isEmpty() ? usual : written;
     }
 
-    /** One word of a closed choice; the usual one for a blank cell. */
-    <E> Optional<E> word(String heading, E[] choices, Function<E, String> wordOf, Optional<E> usual) {
+    /** One word of a closed choice, the names of its constants with hyphens; the usual one, if there is one, for a blank cell. */
+    <E extends Enum<E>> Optional<E> word(String heading, E[] choices, @Nullable E usual) {
         String written = text(heading);
-        if (written.isEmpty() && usual.isPresent()) {
-            return usual;
+        if (written.isEmpty() && usual != null) {
+            return Optional.of(usual);
         }
+        StringJoiner words = new StringJoiner(", ");
         for (E choice : choices) {
-            if (wordOf.apply(choice).equalsIgnoreCase(written)) {
+            String word = choice.name().replace('_', '-').toLowerCase(Locale.ROOT);
+            if (word.equalsIgnoreCase(written)) {
                 return Optional.of(choice);
             }
+            words.add(word);
         }
-        String words = Arrays.stream(choices).map(wordOf).collect(Collectors.joining(", "));
         needed(
                 written.isEmpty() ? ProblemCode.FIELD_MISSING : ProblemCode.FIELD_UNREADABLE,
                 heading,

@@ -62,6 +62,7 @@ final class HelpAliases {
             entry("guardia de contacto", "contact guard"),
             entry("contacto", "contact guard"),
             entry("una mano", "hand-held one"),
+            entry("de la mano", "hand-held one"),
             entry("de una mano", "hand-held one"),
             entry("dos manos", "hand-held two"),
             entry("de dos manos", "hand-held two"),

@@ -51,6 +51,10 @@ public record WordScale(String name, List<String> words, Map<String, String> ali
 
     /** The level written so; case, dashes and repeated spaces do not matter. Empty when the word is not on the scale. */
     public Optional<Level> find(String written) {
+        int plain = words.indexOf(written);
+        if (plain >= 0) {
+            return Optional.of(new Level(written, plain));
+        }
         String key = fold(written);
         String word = fold(aliases.getOrDefault(key, key));
         for (int rank = 0; rank < words.size(); rank++) {

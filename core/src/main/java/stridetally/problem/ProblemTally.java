@@ -16,8 +16,12 @@ public final class ProblemTally {
 
     /** One more. */
     public void add(RowProblem problem) {
-        counts.merge(problem.code(), 1L, Long::sum);
-        List<RowProblem> shown = examples.computeIfAbsent(problem.code(), code -> new ArrayList<>());
+        counts.put(problem.code(), count(problem.code()) + 1);
+        List<RowProblem> shown = examples.get(problem.code());
+        if (shown == null) {
+            shown = new ArrayList<>();
+            examples.put(problem.code(), shown);
+        }
         if (shown.size() < SHOWN) {
             shown.add(problem);
         }
@@ -69,8 +73,10 @@ public final class ProblemTally {
     }
 
     private void tell(ProblemCode code, List<RowProblem> first, List<String> text) {
-        long shown = code.severity() == Severity.COUNTED ? 1 : first.size();
-        first.stream().limit(shown).forEach(problem -> text.add(problem.sentence()));
+        int shown = code.severity() == Severity.COUNTED ? 1 : first.size();
+        for (RowProblem problem : first.subList(0, shown)) {
+            text.add(problem.sentence());
+        }
         long more = count(code) - shown;
         if (more > 0) {
             text.add("  and " + more + " more " + code);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import stridetally.measures.Measure;
 import stridetally.measures.MeasureKind;
 import stridetally.model.Level;
@@ -23,7 +24,7 @@ import stridetally.trend.TrendLine;
 import stridetally.units.Reading;
 
 /**
- * The rows of {@code score --agreement}: one figure of one measure. Shares are 0 to 1; differences, {@code sem-observers}
+ * The rows of {@code score --agreement}: one figure of one measure and two observers. Three observers are three pairs. Shares are 0 to 1; differences, {@code sem-observers}
  * and {@code mdc95-observers} are in the unit of the {@code unit} column. Those two are the error between observers of one
  * and the same try, not the error from day to day.
  *
@@ -33,24 +34,68 @@ import stridetally.units.Reading;
 public record AgreementRows(WordScale help, WordScale prompt) {
     /** The columns, in order. */
     public static final List<String> HEADINGS = List.of(
-            "measure", "unit", "figure", "pairs", "first_alone", "second_alone", "value", "low95", "high95", "reason");
+            "measure",
+            "unit",
+            "first_observer",
+            "second_observer",
+            "figure",
+            "pairs",
+            "first_alone",
+            "second_alone",
+            "value",
+            "low95",
+            "high95",
+            "reason");
 
     /** As agreement is usually told (common practice, no source). */
     private static final int DECIMALS = 3;
 
     private static final String NOT_PAIRED = "tries that only one observer wrote are left out";
 
+    /** Places of tries that are named before the rest is counted. */
+    private static final int SHOWN = 6;
+
     /** A figure whose interval is not part of the table. */
     private static final Estimate<Interval> NO_INTERVAL = Estimate.notEstimable("no interval is computed");
 
-    /** The rows of a measure. */
-    public List<List<Cell>> rows(Measure measure, ObserverPairs.OfMeasure observed) {
+    /** The rows of a measure and two observers. */
+    public List<List<Cell>> rows(Measure measure, ObserverPairs.OfObservers observed) {
         Table table = new Table(measure, observed);
         Numbers numbers = Numbers.of(observed.pairs());
         values(table, measure.kind(), numbers);
         words(table, "help", help, observed.pairs(), Trial::help);
         words(table, "prompt", prompt, observed.pairs(), Trial::prompt);
+        alone(table, observed);
         return List.copyOf(table.rows);
+    }
+
+    /** Observers with different numbers of tries: how many, and where they stand. */
+    private static void alone(Table table, ObserverPairs.OfObservers observed) {
+        int count = observed.firstAlone().size() + observed.secondAlone().size();
+        if (count > 0) {
+            List<String> where = new ArrayList<>();
+            where.add(places("only the first wrote", observed.firstAlone()));
+            where.add(places("only the second wrote", observed.secondAlone()));
+            where.removeIf(String::isEmpty);
+            table.row(
+                    "tries-of-one-observer",
+                    observed.pairs().size(),
+                    Estimate.of((double) count),
+                    NO_INTERVAL,
+                    String.join("; ", where));
+        }
+    }
+
+    private static String places(String who, List<Trial> tries) {
+        if (tries.isEmpty()) {
+            return "";
+        }
+        String shown = tries.stream()
+                .limit(SHOWN)
+                .map(one -> one.key().student().text() + " on " + one.date()
+                        + (one.at().isBlank() ? "" : " (" + one.at() + ")"))
+                .collect(Collectors.joining(", "));
+        return who + ": " + shown + (tries.size() > SHOWN ? ", and " + (tries.size() - SHOWN) + " more" : "");
     }
 
     /** Values that both wrote as exact ones. */
@@ -186,9 +231,9 @@ public record AgreementRows(WordScale help, WordScale prompt) {
     private static final class Table {
         private final List<List<Cell>> rows = new ArrayList<>();
         private final Measure measure;
-        private final ObserverPairs.OfMeasure observed;
+        private final ObserverPairs.OfObservers observed;
 
-        Table(Measure measure, ObserverPairs.OfMeasure observed) {
+        Table(Measure measure, ObserverPairs.OfObservers observed) {
             this.measure = measure;
             this.observed = observed;
         }
@@ -219,16 +264,18 @@ public record AgreementRows(WordScale help, WordScale prompt) {
                 reasons.add(
                         interval.isEstimated() || interval.equals(NO_INTERVAL) ? "" : "interval: " + interval.reason());
             }
-            if (observed.firstAlone() + observed.secondAlone() > 0) {
+            if (observed.firstAlone().size() + observed.secondAlone().size() > 0) {
                 reasons.add(NOT_PAIRED);
             }
             rows.add(List.of(
                     Cell.text(measure.id().text()),
                     Cell.code(measure.unit().symbol()),
+                    Cell.text(observed.first()),
+                    Cell.text(observed.second()),
                     Cell.code(figure),
                     Cell.whole(n),
-                    Cell.whole(observed.firstAlone()),
-                    Cell.whole(observed.secondAlone()),
+                    Cell.whole(observed.firstAlone().size()),
+                    Cell.whole(observed.secondAlone().size()),
                     FigureCells.of(value, DECIMALS),
                     FigureCells.of(interval.map(Interval::low), DECIMALS),
                     FigureCells.of(interval.map(Interval::high), DECIMALS),

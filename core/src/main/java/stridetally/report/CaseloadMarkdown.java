@@ -1,6 +1,10 @@
 package stridetally.report;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -24,6 +28,9 @@ public final class CaseloadMarkdown {
             "chance",
             "enough by its date?",
             "to look at");
+
+    /** Goals that are told one by one before the table; our choice, for the first page to hold them. */
+    private static final int MOST_FIRST = 8;
 
     private final MarkdownPage page;
     private final CaseloadReport report;
@@ -52,12 +59,67 @@ public final class CaseloadMarkdown {
                     "Rows not taken",
                     Counted.of(report.setAside(), "row") + " with a student's code set aside and in no figure");
         }
+        first();
+        page.heading(2, "Every goal");
         page.table(HEADINGS, report.rows().stream().map(this::row).toList());
+        comingUp();
         quiet();
         changes();
         visits();
         page.paragraph(MethodLine.judgement(report.method()));
         page.paragraph("The treating therapist decides; a judgement computed here is one side of the conversation.");
+    }
+
+    private void first() {
+        page.heading(2, "First to look at");
+        List<CaseloadRow> urgent = report.rows().stream()
+                .filter(row -> Attention.isUrgent(row.review().judgement().judgement()))
+                .filter(row -> row.review().judgement().judgement().isPresent() || row.gaps() > 0)
+                .sorted(CaseloadMarkdown::byAttentionAndDue)
+                .toList();
+        if (urgent.isEmpty()) {
+            page.paragraph("No goal is past its date, off course, in need of mending or reached only with more help.");
+        }
+        urgent.stream().limit(MOST_FIRST).forEach(row -> page.bullet(label(row), why(row)));
+        if (urgent.size() > MOST_FIRST) {
+            page.paragraph("And " + (urgent.size() - MOST_FIRST) + " more, in the order of the table below.");
+        }
+    }
+
+    private static int byAttentionAndDue(CaseloadRow one, CaseloadRow other) {
+        int order = Attention.ORDER.indexOf(one.review().judgement().judgement())
+                - Attention.ORDER.indexOf(other.review().judgement().judgement());
+        LocalDate due = one.goal().due().orElse(LocalDate.MAX);
+        return order == 0 ? due.compareTo(other.goal().due().orElse(LocalDate.MAX)) : order;
+    }
+
+    private static String label(CaseloadRow row) {
+        return row.goal().id().text() + row.name().map(name -> ", " + name).orElse("") + ", " + judgement(row);
+    }
+
+    private String why(CaseloadRow row) {
+        String due = row.goal()
+                .due()
+                .map(day -> "Due " + day + ", " + ComingUp.distance(day, report.asOf()) + ". ")
+                .orElse("No due date. ");
+        String flags = row.flags().isEmpty() ? "" : " Also: " + String.join(", ", row.flags()) + ".";
+        return due + row.review().judgement().reason() + flags;
+    }
+
+    /** A line for each day, since many goals share theirs. */
+    private void comingUp() {
+        page.heading(2, "Reviews and due dates that are over or come within " + Counted.of(ComingUp.AHEAD, "day"));
+        if (report.comingUp().isEmpty()) {
+            page.paragraph("None of an open goal.");
+        }
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        report.comingUp()
+                .forEach(one -> lines.computeIfAbsent(
+                                one.on() + ", " + ComingUp.distance(one.on(), report.asOf()) + ", "
+                                        + one.why().words(),
+                                any -> new ArrayList<>())
+                        .add(one.goal().id().text()));
+        lines.forEach((day, goals) -> page.bullet(day, String.join(", ", goals)));
     }
 
     private String counts() {
@@ -86,7 +148,7 @@ public final class CaseloadMarkdown {
                 Cell.text(goal.due().map(Object::toString).orElse("not written")),
                 Cell.text(judgement(row)),
                 Cell.text(sides(row, one -> chance(row, one))),
-                Cell.text(row.review().judgement().sufficiency().text()),
+                Cell.code(Attention.enough(row.review().judgement().sufficiency())),
                 Cell.text(String.join("; ", row.flags())));
     }
 

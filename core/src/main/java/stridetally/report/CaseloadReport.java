@@ -3,7 +3,10 @@ package stridetally.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -20,6 +23,8 @@ import stridetally.scoring.SideScore;
  * @param period as asked for; the dates of a school may differ
  * @param counts goals with each judgement, in the order of attention, zero counts left out
  * @param changes of strategy in the period, by day
+ * @param comingUp due dates and years that are over or near, by day
+ * @param input what the report was made of, for the flat tables
  * @param quiet students with an open goal and no try for at least {@code quietDays}, by code
  */
 public record CaseloadReport(
@@ -31,9 +36,11 @@ public record CaseloadReport(
         List<Change> changes,
         int quietDays,
         List<Quiet> quiet,
+        List<ComingUp> comingUp,
         VisitTotals visits,
         int setAside,
-        TeamReport.Method method) {
+        TeamReport.Method method,
+        ReportInput input) {
     /** Days without a try after which a student is named; our choice. */
     public static final int QUIET_DAYS = 28;
 
@@ -42,6 +49,7 @@ public record CaseloadReport(
         rows = List.copyOf(rows);
         changes = List.copyOf(changes);
         quiet = List.copyOf(quiet);
+        comingUp = List.copyOf(comingUp);
     }
 
     /** Goals with one judgement; empty = no word. */
@@ -60,13 +68,15 @@ public record CaseloadReport(
         List<GoalReview> goals = input.review().goals().stream()
                 .filter(goal -> shown.test(goal.goal().student()))
                 .toList();
-        List<CaseloadRow> rows = goals.stream()
-                .map(goal -> CaseloadRow.of(input, goal))
-                .sorted(Comparator.comparingInt((CaseloadRow row) ->
-                                Attention.ORDER.indexOf(row.review().judgement().judgement()))
-                        .thenComparing(row -> row.goal().student())
-                        .thenComparing(row -> row.goal().id()))
-                .toList();
+        Map<StudentCode, CaseloadRow.OfStudent> students = students(input, shown);
+        List<CaseloadRow> rows = new ArrayList<>();
+        for (GoalReview goal : goals) {
+            CaseloadRow.OfStudent student = students.get(goal.goal().student());
+            if (student != null) {
+                rows.add(CaseloadRow.of(input, goal, student));
+            }
+        }
+        rows.sort(CaseloadReport::byAttention);
         return new CaseloadReport(
                 period(input),
                 input.review().asOf(),
@@ -76,11 +86,48 @@ public record CaseloadReport(
                 changes(input, shown),
                 quietDays,
                 quiet(input, quietDays, shown),
-                VisitTotals.of(input, shown),
+                comingUp(rows, input.review().asOf()),
+                VisitTotals.of(students.values().stream()
+                        .flatMap(student -> student.services().stream())
+                        .toList()),
                 (int) input.setAside().stream()
                         .filter(row -> shown.test(row.student()))
                         .count(),
-                TeamReport.Method.of(input));
+                TeamReport.Method.of(input),
+                input);
+    }
+
+    /** The same as on the team's page; empty when the student's school has no such period. */
+    Optional<GoalPart> part(CaseloadRow row) {
+        return row.window().map(open -> GoalPart.of(input, row.review(), open));
+    }
+
+    private static int byAttention(CaseloadRow one, CaseloadRow other) {
+        int order = Attention.ORDER.indexOf(one.review().judgement().judgement())
+                - Attention.ORDER.indexOf(other.review().judgement().judgement());
+        if (order == 0) {
+            order = one.goal().student().compareTo(other.goal().student());
+        }
+        return order == 0 ? one.goal().id().compareTo(other.goal().id()) : order;
+    }
+
+    /** By code. */
+    private static Map<StudentCode, CaseloadRow.OfStudent> students(ReportInput input, Predicate<StudentCode> shown) {
+        Map<StudentCode, Integer> setAside = new HashMap<>();
+        input.setAside().forEach(row -> setAside.merge(row.student(), 1, Integer::sum));
+        Map<StudentCode, CaseloadRow.OfStudent> students = new LinkedHashMap<>();
+        for (StudentCode student : TeamReport.students(input)) {
+            if (shown.test(student)) {
+                Optional<ReportWindow> window = input.window(student).value();
+                students.put(
+                        student,
+                        new CaseloadRow.OfStudent(
+                                window,
+                                window.map(open -> ServiceReport.of(input.caseload(), student, open)),
+                                setAside.getOrDefault(student, 0)));
+            }
+        }
+        return students;
     }
 
     private static String period(ReportInput input) {
@@ -134,7 +181,17 @@ public record CaseloadReport(
         return quiet;
     }
 
-    private static Optional<LocalDate> lastTry(List<GoalReview> goals) {
+    private static List<ComingUp> comingUp(List<CaseloadRow> rows, LocalDate asOf) {
+        List<ComingUp> days = new ArrayList<>();
+        rows.forEach(row -> days.addAll(ComingUp.of(row.review(), asOf)));
+        days.sort(Comparator.comparing(ComingUp::on)
+                .thenComparing(ComingUp::why)
+                .thenComparing(one -> one.goal().id()));
+        return days;
+    }
+
+    /** The last day on which any of the goals was tried. */
+    static Optional<LocalDate> lastTry(List<GoalReview> goals) {
         Stream<Session> sessions = goals.stream()
                 .flatMap(goal -> goal.score().sides().stream())
                 .map(SideScore::sessions)

@@ -11,15 +11,16 @@ import stridetally.model.Remark;
  * One goal of the caseload table.
  *
  * @param name only when names were asked for
- * @param part the same as on the team's page; empty when the student's school has no such period
+ * @param window the days looked at; empty when the student's school has no such period
+ * @param remark the therapist's own words on this goal in this period
  * @param setAside rows of the student that are still set aside
  * @param missedVisits visits of the student in the period that were not held
  */
 public record CaseloadRow(
         GoalReview review,
         Optional<String> name,
-        Optional<ReportPeriod> period,
-        Optional<GoalPart> part,
+        Optional<ReportWindow> window,
+        Optional<Remark> remark,
         ShownUnit unit,
         int gaps,
         int setAside,
@@ -42,28 +43,30 @@ public record CaseloadRow(
 
     /** The therapist's own word on this goal in this period. */
     public Optional<String> ownJudgement() {
-        return part.flatMap(GoalPart::remark).flatMap(Remark::judgement).filter(word -> !word.isBlank());
+        return remark.flatMap(Remark::judgement).filter(word -> !word.isBlank());
     }
 
-    static CaseloadRow of(ReportInput input, GoalReview review) {
-        Optional<ReportWindow> window = input.window(review.goal().student()).value();
+    /** The period. */
+    public Optional<ReportPeriod> period() {
+        return window.map(ReportWindow::period);
+    }
+
+    /** What is known of a student, counted once for all goals. */
+    record OfStudent(Optional<ReportWindow> window, Optional<ServiceReport> services, int setAside) {}
+
+    static CaseloadRow of(ReportInput input, GoalReview review, OfStudent student) {
         return new CaseloadRow(
                 review,
                 input.name(review.goal().student()),
-                window.map(ReportWindow::period),
-                window.map(open -> GoalPart.of(input, review, open)),
+                student.window(),
+                student.window().flatMap(open -> GoalPart.remark(input.caseload(), review.goal(), open.period())),
                 review.score()
                         .measure()
                         .map(one -> ShownUnit.of(one, input.caseload().settings()))
                         .orElse(ShownUnit.AS_WRITTEN),
                 input.evidence(review).gaps().size(),
-                (int) input.setAside().stream()
-                        .filter(row -> row.student().equals(review.goal().student()))
-                        .count(),
-                window.map(open -> ServiceReport.of(
-                                        input.caseload(), review.goal().student(), open)
-                                .missedVisits())
-                        .orElse(0));
+                student.setAside(),
+                student.services().map(ServiceReport::missedVisits).orElse(0));
     }
 
     private int assisted() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.measures.Measure;
+import stridetally.model.Precaution;
 import stridetally.model.Student;
 
 /**
@@ -28,7 +29,9 @@ final class Cautions {
     static List<String> of(Optional<Measure> measure, Optional<Student> student) {
         List<String> cautions = new ArrayList<>();
         measure.map(Measure::cautions).filter(words -> !words.isBlank()).ifPresent(cautions::add);
-        List<String> precautions = student.map(Student::precautions).orElse(List.of());
+        List<String> precautions = student.map(Student::precautions).orElse(List.of()).stream()
+                .filter(word -> !Precaution.find(word).equals(Optional.of(Precaution.NONE)))
+                .toList();
         if (!precautions.isEmpty()) {
             cautions.add("Precautions on file: " + String.join(", ", precautions) + ". Follow the written orders.");
         }

@@ -46,6 +46,9 @@ final class ChangeMarkdown {
                 "Share of tries at permitted help, over time",
                 said(trend.permittedSharePerWeek().map(this::shareChange)));
         forecast();
+        for (String rule : side.review().rulesOfThumb()) {
+            page.bullet("Beside the judgement", rule);
+        }
     }
 
     private String beyondError() {

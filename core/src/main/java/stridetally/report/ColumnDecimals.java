@@ -35,7 +35,13 @@ final class ColumnDecimals {
             Map.entry("forecast", 1),
             Map.entry("forecast_low80", 1),
             Map.entry("forecast_high80", 1),
-            Map.entry("error_limit95", 1));
+            Map.entry("error_limit95", 1),
+            Map.entry("expected", 1),
+            Map.entry("left", 1),
+            Map.entry("right", 1),
+            Map.entry("difference", 1),
+            Map.entry("metres", 1),
+            Map.entry("exposure", 1));
 
     /** Columns of amounts per week. */
     private static final Set<String> RATES = Set.of(

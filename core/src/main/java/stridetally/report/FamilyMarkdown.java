@@ -77,15 +77,7 @@ public final class FamilyMarkdown {
     }
 
     private void ask(Contact contact) {
-        List<String> parts = Stream.of(
-                        contact.name(),
-                        contact.role(),
-                        contact.place(),
-                        contact.phone(),
-                        contact.email(),
-                        contact.hours())
-                .filter(part -> !part.isBlank())
-                .toList();
-        line("ask", parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts)));
+        String text = FamilyPaper.reach(contact);
+        line("ask", text.isEmpty() ? Optional.empty() : Optional.of(text));
     }
 }

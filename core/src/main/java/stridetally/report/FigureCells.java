@@ -23,7 +23,7 @@ final class FigureCells {
     private FigureCells() {}
 
     static Cell of(Estimate<Double> figure) {
-        return figure.value().map(Cell::number).orElseGet(Cell::blank);
+        return optional(figure.value());
     }
 
     /** With so many decimals for people. */
@@ -32,14 +32,15 @@ final class FigureCells {
     }
 
     static Cell measured(Estimate<Measured> figure) {
-        return figure.value().map(FigureCells::of).orElseGet(Cell::blank);
+        return figure.value().isPresent() ? of(figure.value().get()) : Cell.blank();
     }
 
     static Cell of(Measured value) {
-        return value.bound()
-                .map(bound ->
-                        Cell.code(bound.sign() + Cell.number(value.value()).plain()))
-                .orElseGet(() -> Cell.number(value.value()));
+        Cell.Decimal number = Cell.number(value.value());
+        if (value.bound().isEmpty()) {
+            return number;
+        }
+        return Cell.code(value.bound().get().sign() + number.plain());
     }
 
     static Cell of(SessionValue value) {
@@ -47,15 +48,15 @@ final class FigureCells {
     }
 
     static Cell amount(Optional<Amount> amount) {
-        return amount.map(one -> Cell.number(one.value())).orElseGet(Cell::blank);
+        return amount.isPresent() ? Cell.number(amount.get().value()) : Cell.blank();
     }
 
     static Cell date(Optional<LocalDate> day) {
-        return day.map(Cell::date).orElseGet(Cell::blank);
+        return day.isPresent() ? Cell.date(day.get()) : Cell.blank();
     }
 
     static Cell optional(Optional<Double> number) {
-        return number.map(Cell::number).orElseGet(Cell::blank);
+        return number.isPresent() ? Cell.number(number.get()) : Cell.blank();
     }
 
     /** A level of help by its word, never by its rank. */

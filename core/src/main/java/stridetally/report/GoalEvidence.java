@@ -23,14 +23,17 @@ import stridetally.scoring.SessionIndex;
  * @param help how much help the tries needed in the period and in the one before
  * @param home sessions at home in the period, with any help, for a goal that does not count them
  * @param gaps what is missing or doubtful in the goal
+ * @param references the latest tests beside published values
  */
-public record GoalEvidence(HelpByUse help, List<Session> home, List<GoalGap> gaps) {
+public record GoalEvidence(
+        HelpByUse help, List<Session> home, List<GoalGap> gaps, List<ReferenceTable.Line> references) {
 
     /** No tries that were made. */
     public static final HelpCounts NO_HELP = new HelpCounts(List.of(), 0, List.of(), 0, 0);
 
     public GoalEvidence {
         home = List.copyOf(home);
+        references = List.copyOf(references);
         gaps = List.copyOf(gaps);
     }
 
@@ -66,7 +69,8 @@ public record GoalEvidence(HelpByUse help, List<Session> home, List<GoalGap> gap
         return new GoalEvidence(
                 help,
                 home(scorer.index(), score, now, caseload),
-                GoalGaps.of(goal, caseload, measures, score.highestCap()));
+                GoalGaps.of(goal, caseload, measures, score.highestCap()),
+                new ReferenceTable(scorer, caseload, measures).lines(goal));
     }
 
     private static HelpCounts help(GoalScorer scorer, Goal goal, Use use, Optional<DateRange> days) {

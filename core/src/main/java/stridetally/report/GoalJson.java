@@ -21,12 +21,12 @@ final class GoalJson {
     }
 
     /** A row of the caseload: what the table has, and the goal's part below it. */
-    void write(CaseloadRow row) {
+    void write(CaseloadRow row, Optional<GoalPart> part) {
         page.text("student", row.goal().student().text());
         row.name().ifPresent(name -> page.text("name", name));
         page.texts("flags", row.flags());
-        if (row.part().isPresent()) {
-            write(row.part().get());
+        if (part.isPresent()) {
+            write(part.get());
         } else {
             page.text("goal", row.goal().id().text());
             judgement(row.review());

@@ -1,11 +1,15 @@
 package stridetally.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import stridetally.forecast.GoalJudgement;
 import stridetally.model.Remark;
+import stridetally.scoring.HelpCounts;
 import stridetally.scoring.NotUsed;
 import stridetally.table.Cell;
 
@@ -14,23 +18,26 @@ final class GoalMarkdown {
     private final MarkdownPage page;
     private final TeamReport.Method method;
     private final ReportPeriod period;
+    private final String language;
 
-    GoalMarkdown(MarkdownPage page, TeamReport.Method method, ReportPeriod period) {
+    /**
+     * On a page.
+     *
+     * @param language in which the goals of the logbook are written
+     */
+    GoalMarkdown(MarkdownPage page, TeamReport.Method method, ReportPeriod period, String language) {
         this.page = page;
         this.method = method;
         this.period = period;
+        this.language = language;
     }
 
     void write(GoalPart part) {
-        page.heading(2, "Goal " + part.goal().id());
-        page.paragraph("As written:", said(part.goal().statement()));
-        page.paragraph("Where it matters:", said(part.goal().routine()));
-        page.paragraph(
-                "What makes it met:",
-                part.words().criterion() + "; due date " + part.words().due());
+        head(part);
         judgement(part);
         SideMarkdown sides = new SideMarkdown(page, part, period, method);
         part.sides().forEach(sides::write);
+        new BesideMarkdown(page, part).write();
         help(part);
         changes(part);
         next(part);
@@ -39,8 +46,19 @@ final class GoalMarkdown {
         new PastMarkdown(page, part).behind();
     }
 
-    private static String said(String words) {
-        return words.isBlank() ? "not written" : words;
+    /** The goal as it is written. */
+    void head(GoalPart part) {
+        page.heading(2, "Goal " + part.goal().id());
+        said("As written:", part.goal().statement());
+        said("Where it matters:", part.goal().routine());
+        page.paragraph(
+                "What makes it met:",
+                part.words().criterion() + "; due date " + part.words().due());
+    }
+
+    private void said(String label, String words) {
+        Spoken.ifAny(language, words)
+                .ifPresentOrElse(said -> page.paragraph(label, said), () -> page.paragraph(label, "not written"));
     }
 
     private void judgement(GoalPart part) {
@@ -61,20 +79,39 @@ final class GoalMarkdown {
                 own.orElse("no judgement of their own is written for this period; the computed one is \"" + computed
                         + "\""));
         if (!remark.why().isBlank()) {
-            page.bullet("The therapist's reason", remark.why());
+            page.bullet("The therapist's reason", Spoken.in(remark.language(), remark.why()));
         }
         if (!remark.remark().isBlank()) {
-            page.bullet("The therapist's remark", remark.remark());
+            page.bullet("The therapist's remark", Spoken.in(remark.language(), remark.remark()));
         }
     }
 
-    private void help(GoalPart part) {
+    /** Permitted help, and the tries at each level. */
+    void help(GoalPart part) {
         page.heading(3, "Help and prompts");
         page.bullet("Permitted help", part.words().help());
         page.bullet("Permitted prompts", part.words().prompt());
+        most(part);
         table("help", HelpTable.ofHelp(part.help()));
         table("prompt", HelpTable.ofPrompts(part.help()));
         page.paragraph("A probe is a try that is measured; practice is a try that is taught and is in no value.");
+    }
+
+    /** By its word: places on the scale are never reckoned with. */
+    private void most(GoalPart part) {
+        String now = most(part.help().probeNow());
+        page.bullet(
+                "Most help of a probe",
+                period.previous().isPresent()
+                        ? now + "; in the period before " + most(part.help().probeBefore())
+                        : now);
+    }
+
+    private static String most(HelpCounts counts) {
+        List<HelpCounts.AtLevel> levels = counts.help();
+        return levels.isEmpty()
+                ? "not known"
+                : levels.get(levels.size() - 1).level().word();
     }
 
     private void table(String of, HelpTable table) {
@@ -92,32 +129,48 @@ final class GoalMarkdown {
                 table.rows().stream()
                         .map(row -> {
                             List<Cell> cells = new ArrayList<>(List.of(
-                                    Cell.code(row.word()), Cell.whole(row.probeNow()), Cell.whole(row.practiceNow())));
+                                    Cell.code(row.word()),
+                                    part(table, row, HelpTable.Row::probeNow),
+                                    part(table, row, HelpTable.Row::practiceNow)));
                             if (before) {
-                                cells.addAll(List.of(Cell.whole(row.probeBefore()), Cell.whole(row.practiceBefore())));
+                                cells.add(part(table, row, HelpTable.Row::probeBefore));
+                                cells.add(part(table, row, HelpTable.Row::practiceBefore));
                             }
                             return cells;
                         })
                         .toList());
     }
 
-    private void changes(GoalPart part) {
+    /** {@code 14 (82 %)}: tries at a level, and their share of all tries of the column. */
+    private static Cell part(HelpTable table, HelpTable.Row row, ToIntFunction<HelpTable.Row> column) {
+        int all = table.rows().stream().mapToInt(column).sum();
+        int tries = column.applyAsInt(row);
+        return Cell.code(
+                tries == 0
+                        ? "0"
+                        : tries + " ("
+                                + BigDecimal.valueOf(100L * tries)
+                                        .divide(BigDecimal.valueOf(all), 0, RoundingMode.HALF_UP)
+                                + " %)");
+    }
+
+    /** Changes of strategy. */
+    void changes(GoalPart part) {
         page.heading(3, "What changed in teaching");
         if (part.changes().isEmpty()) {
             page.paragraph("No change of strategy is written.");
         }
-        part.changes().forEach(change -> page.bullet(change.date().toString(), change.what()));
+        part.changes().forEach(change -> page.bullet(change.date().toString(), Spoken.in(language, change.what())));
     }
 
     private void next(GoalPart part) {
         page.heading(3, "What comes next");
-        Optional<String> next = part.remark().map(Remark::next).filter(words -> !words.isBlank());
+        Optional<Spoken> next = part.remark().flatMap(remark -> Spoken.ifAny(remark.language(), remark.next()));
         next.ifPresentOrElse(
                 words -> page.bullet("At school", words), () -> page.fillIn("At school", "not written yet:"));
         String home = "At home, what the family can do";
         part.remark()
-                .map(Remark::home)
-                .filter(words -> !words.isBlank())
+                .flatMap(remark -> Spoken.ifAny(remark.language(), remark.home()))
                 .ifPresentOrElse(
                         words -> page.bullet(home, words), () -> page.fillIn(home, "the therapist fills this in:"));
         part.home().ifPresent(tries -> page.bullet("Tries at home so far", home(part, tries)));
@@ -140,7 +193,8 @@ final class GoalMarkdown {
                 : "help not written";
     }
 
-    private void missing(GoalPart part) {
+    /** What is missing or not used. */
+    void missing(GoalPart part) {
         page.heading(3, "What is missing or not used");
         boolean nothing = part.doubts().isEmpty()
                 && part.review().score().notUsed().isEmpty()
@@ -169,7 +223,8 @@ final class GoalMarkdown {
         return Counted.of(one.tries(), "try") + ": " + one.words();
     }
 
-    private void howMeasured(GoalPart part) {
+    /** How it is measured and computed. */
+    void howMeasured(GoalPart part) {
         page.heading(3, "How it is measured");
         GoalWords words = part.words();
         page.bullet("What is counted", words.measured() + "; " + words.better());

@@ -26,6 +26,7 @@ import stridetally.scoring.SessionStatus;
  * @param changes of strategy up to the end of the period, also of the student as a whole, by day
  * @param home tries at home in the period, which are in no value; empty when there are none
  * @param doubts what is missing or doubtful, as sentences, none twice
+ * @param references the latest tests beside published values
  * @param past what was told before, and what the figures are made of
  */
 public record GoalPart(
@@ -40,6 +41,7 @@ public record GoalPart(
         Optional<PeriodFigures> home,
         List<String> cautions,
         List<String> doubts,
+        List<ReferenceTable.Line> references,
         GoalPast past) {
     /** Gaps that the score's own sentences say as well. */
     private static final Set<GoalGap.Code> SAID_ANYWAY = EnumSet.of(
@@ -55,6 +57,7 @@ public record GoalPart(
         changes = List.copyOf(changes);
         cautions = List.copyOf(cautions);
         doubts = List.copyOf(doubts);
+        references = List.copyOf(references);
     }
 
     /** The goal. */
@@ -64,7 +67,8 @@ public record GoalPart(
 
     /** The same with its past. */
     GoalPart with(GoalPast known) {
-        return new GoalPart(review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, known);
+        return new GoalPart(
+                review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, references, known);
     }
 
     static GoalPart of(ReportInput input, GoalReview review, ReportWindow window) {
@@ -96,6 +100,7 @@ public record GoalPart(
                 home(evidence, window, goal),
                 Cautions.of(measure, caseload.student(goal.student())),
                 doubts(review, evidence),
+                evidence.references(),
                 GoalPast.NONE);
     }
 
@@ -105,7 +110,7 @@ public record GoalPart(
     }
 
     /** In English, else in whatever language they were written. */
-    private static Optional<Remark> remark(Caseload caseload, Goal goal, ReportPeriod period) {
+    static Optional<Remark> remark(Caseload caseload, Goal goal, ReportPeriod period) {
         return caseload.remarks().stream()
                 .filter(one -> one.goal().equals(goal.id())
                         && !period.name().isBlank()

@@ -73,7 +73,7 @@ final class HtmlCharts implements NodeRenderer {
                 attributes.put("scope", of);
             }
             html.tag(of.isEmpty() ? "td" : "th", attributes);
-            html.text(XmlText.fit(cells.get(column)));
+            html.text(XmlText.line(cells.get(column)));
             html.tag(of.isEmpty() ? "/td" : "/th");
         }
         html.tag("/tr");

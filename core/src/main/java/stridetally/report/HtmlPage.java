@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
+import org.commonmark.node.ListBlock;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import stridetally.problem.OutputRefused;
@@ -33,7 +36,9 @@ final class HtmlPage {
     /** Which way the paper of a document stands. */
     enum Paper {
         UPRIGHT("<article"),
-        LYING("<article class=\"lying\"");
+        LYING("<article class=\"lying\""),
+        /** To be filled in by hand: rows high enough to write in. */
+        FORM("<article class=\"lying form\"");
 
         private final String tag;
 
@@ -60,8 +65,12 @@ final class HtmlPage {
         }
     }
 
-    private final Parser parser =
-            Parser.builder().extensions(List.of(TablesExtension.create())).build();
+    /** What our pages are made of, and nothing else: every block that is not looked for is time and a way in. */
+    private final Parser parser = Parser.builder()
+            .enabledBlockTypes(Set.of(Heading.class, ListBlock.class, FencedCodeBlock.class))
+            .extensions(List.of(TablesExtension.create()))
+            .build();
+
     private int chartsSoFar;
 
     private HtmlPage() {}
@@ -103,11 +112,21 @@ final class HtmlPage {
                     }
                 })
                 .build();
-        String html = renderer.render(parser.parse(XmlText.fit(document.markdown())));
+        String html = languages(renderer.render(parser.parse(XmlText.fit(document.markdown()))));
         if (!charts.isEmpty()) {
             throw new IllegalStateException(charts.size() + " charts without a place on the page");
         }
         return html;
+    }
+
+    /** The marks around words in another language become elements; the page writes them in pairs, within one line. */
+    private static String languages(String html) {
+        if (html.indexOf(MarkdownPage.LANGUAGE) < 0) {
+            return html;
+        }
+        return html.replace(String.valueOf(MarkdownPage.LANGUAGE), "<span lang=\"")
+                .replace(String.valueOf(MarkdownPage.WORDS), "\">")
+                .replace(String.valueOf(MarkdownPage.END), "</span>");
     }
 
     private String nextId() {

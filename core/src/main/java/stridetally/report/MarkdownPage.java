@@ -1,7 +1,9 @@
 package stridetally.report;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import stridetally.problem.OutputRefused;
 import stridetally.table.Cell;
 import stridetally.table.MarkdownTable;
@@ -12,55 +14,85 @@ final class MarkdownPage {
     /** A place for a person to write in. */
     static final String FILL = "______";
 
+    /** Around words in another language, on the way to HTML: signs that mean nothing, and are taken out of all words. */
+    static final char LANGUAGE = '\uE000';
+
+    static final char WORDS = '\uE001';
+    static final char END = '\uE002';
+
+    /** What becomes of a page. */
+    enum Use {
+        /** It is read as it is. */
+        TEXT,
+        /** It is turned into HTML: languages are marked, and a chart leaves only its place. */
+        HTML
+    }
+
     private final Appendable out;
+    private final Use use;
     private boolean inList;
     private boolean first = true;
 
     MarkdownPage(Appendable out) {
+        this(out, Use.TEXT);
+    }
+
+    MarkdownPage(Appendable out, Use use) {
         this.out = out;
+        this.use = use;
     }
 
     void heading(int level, String text) {
         block();
-        write("#".repeat(level) + " " + MarkdownText.escape(text) + "\n");
+        write("#".repeat(level) + " " + escape(text) + "\n");
     }
 
     void paragraph(String text) {
         block();
-        write(MarkdownText.escape(text) + "\n");
+        write(escape(text) + "\n");
     }
 
     void paragraph(String label, String text) {
         block();
-        write("**" + MarkdownText.escape(label) + "** " + within(text) + "\n");
+        write("**" + escape(label) + "** " + within(text) + "\n");
+    }
+
+    void paragraph(String label, Spoken said) {
+        block();
+        write("**" + escape(label) + "** " + marked(said) + "\n");
     }
 
     void bullet(String text) {
         item();
-        write("- " + MarkdownText.escape(text) + "\n");
+        write("- " + escape(text) + "\n");
     }
 
     void bullet(String label, String text) {
         item();
-        write("- **" + MarkdownText.escape(label) + ":** " + within(text) + "\n");
+        write("- **" + escape(label) + ":** " + within(text) + "\n");
+    }
+
+    void bullet(String label, Spoken said) {
+        item();
+        write("- **" + escape(label) + ":** " + marked(said) + "\n");
     }
 
     /** A bullet that a person completes by hand. */
     void fillIn(String label, String text) {
         item();
-        write("- **" + MarkdownText.escape(label) + ":** " + within(text) + " " + FILL + "\n");
+        write("- **" + escape(label) + ":** " + within(text) + " " + FILL + "\n");
     }
 
     /** A label with nothing behind it but the place to write in. */
     void fillIn(Label label) {
         item();
-        write("- **" + MarkdownText.escape(label.text()) + ":** " + FILL + "\n");
+        write("- **" + escape(label.text()) + ":** " + FILL + "\n");
     }
 
     /** The same with nothing before it but its own words. */
     void fillIn(String text) {
         item();
-        write("- " + MarkdownText.escape(text) + " " + FILL + "\n");
+        write("- " + escape(text) + " " + FILL + "\n");
     }
 
     /** Words that stand before a colon. */
@@ -78,20 +110,48 @@ final class MarkdownPage {
     void table(List<String> headings, List<List<Cell>> rows) {
         block();
         MarkdownTable table = new MarkdownTable(out, headings);
-        rows.forEach(table::row);
+        rows.forEach(row -> table.row(use == Use.HTML ? unmarked(row) : row));
         table.finish();
     }
 
-    /** Lines as they are. They must hold no back-tick and no line end. */
-    void fence(List<String> lines) {
+    /** A chart in plain characters. Its lines must hold no back-tick and no line end. */
+    void chart(Supplier<List<String>> lines) {
         block();
-        write("```text\n" + String.join("\n", lines) + "\n```\n");
+        write(use == Use.HTML ? "```text\n```\n" : "```text\n" + String.join("\n", lines.get()) + "\n```\n");
+    }
+
+    private String marked(Spoken said) {
+        String words = within(said.words());
+        return use == Use.HTML && !said.language().isEmpty() ? LANGUAGE + said.language() + WORDS + words + END : words;
     }
 
     /** Words behind a label: what only acts at the start of a line needs no escape there. */
-    private static String within(String text) {
+    private String within(String text) {
         String before = "x ";
-        return MarkdownText.escape(before + text).substring(before.length());
+        return escape(before + text).substring(before.length());
+    }
+
+    private String escape(String text) {
+        return MarkdownText.escape(use == Use.HTML ? unmarked(text) : text);
+    }
+
+    private static List<Cell> unmarked(List<Cell> row) {
+        List<Cell> cells = new ArrayList<>(row);
+        cells.replaceAll(cell -> hasMark(cell.plain()) ? Cell.text(unmarked(cell.plain())) : cell);
+        return cells;
+    }
+
+    private static String unmarked(String text) {
+        return hasMark(text) ? text.replace(LANGUAGE, ' ').replace(WORDS, ' ').replace(END, ' ') : text;
+    }
+
+    private static boolean hasMark(String text) {
+        for (int place = 0; place < text.length(); place++) {
+            if (text.charAt(place) >= LANGUAGE && text.charAt(place) <= END) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void block() {

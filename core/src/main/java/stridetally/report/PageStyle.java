@@ -31,6 +31,10 @@ final class PageStyle {
             table.sessions { font-size: 0.8rem; }
             table.sessions td, table.sessions th { padding: 0.05rem 0.5rem; line-height: 1.3; }
             article + article { margin-top: 4rem; }
+            @media screen {
+              article.lying { width: min(80rem, 100vw - 2rem); margin-left: calc(50% - min(40rem, 50vw - 1rem)); overflow-x: auto; }
+              table.wide { font-size: 0.8rem; }
+            }
             @media print {
               body { padding: 0; max-width: none; font-size: 9.5pt; line-height: 1.35; }
               h1 { font-size: 16pt; }
@@ -43,6 +47,7 @@ final class PageStyle {
               table.sessions, table.wide { font-size: 7.5pt; }
               table.wide th, table.wide td { padding: 0 1mm; }
               article.lying { page: lying; }
+              article.form td, article.form tbody th { height: 8mm; vertical-align: bottom; }
               table.sessions th, table.sessions td { padding: 0 2mm; }
               figure { margin: 2mm 0; overflow: visible; }
               h1, h2, h3 { break-after: avoid; }
@@ -55,12 +60,19 @@ final class PageStyle {
             }
             """;
 
+    private static final String INKED = inked();
+
     private PageStyle() {}
 
     static String css() {
+        return INKED;
+    }
+
+    /** No other word of the sheet has the name of an ink in it. */
+    private static String inked() {
         String css = CSS;
         for (Ink ink : Ink.values()) {
-            css = css.replaceAll("\\b" + ink.name() + "\\b", ink.hex());
+            css = css.replace(ink.name(), ink.hex());
         }
         return css;
     }

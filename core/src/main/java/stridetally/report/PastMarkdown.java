@@ -65,7 +65,8 @@ final class PastMarkdown {
         return FigureCells.of(Measured.of(point)).plain();
     }
 
-    private String shown(String values) {
+    /** The value of a line, in the unit that people see. */
+    String shown(String values) {
         return java.util.Arrays.stream(values.split("/", -1))
                 .map(value -> value.isEmpty() ? "none" : number(value))
                 .collect(Collectors.joining(" left, ", "", values.contains("/") ? " right" : ""));

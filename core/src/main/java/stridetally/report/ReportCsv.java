@@ -1,5 +1,6 @@
 package stridetally.report;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,8 @@ import stridetally.trend.TrendLine;
  *   <li>{@code slope_…, robust_slope, needed_per_week, aim_today, latest_minus_aim, forecast_…, chance_…}: as in {@code trend}
  *   <li>{@code streak, met_on, target_reached_on}: the criterion
  *   <li>{@code judgement, sufficiency}: computed; {@code therapist_judgement, remark, next}: the therapist's own words
+ *   <li>{@code last_try, days_to_due, year_over_on}: the last day with a try, days from {@code as_of} to {@code due} (below 0:
+ *       it is over), and a year since the goal's first day, by which its plan is reviewed
  * </ul>
  */
 public final class ReportCsv {
@@ -88,7 +91,10 @@ public final class ReportCsv {
             "therapist_judgement",
             "remark",
             "next",
-            "reason");
+            "reason",
+            "last_try",
+            "days_to_due",
+            "year_over_on");
 
     private ReportCsv() {}
 
@@ -100,7 +106,8 @@ public final class ReportCsv {
                     Optional.of(report.head().period()),
                     report.head().asOf(),
                     report.head().stamp());
-            report.goals().forEach(part -> rows(part, start).forEach(table::row));
+            report.goals()
+                    .forEach(part -> rows(part, start).forEach(row -> table.row(start.withDays(row, part.review()))));
         }
         table.finish();
     }
@@ -110,15 +117,27 @@ public final class ReportCsv {
         CsvTable table = new CsvTable(out, HEADINGS);
         for (CaseloadRow row : report.rows()) {
             Start start = new Start(row.period(), report.asOf(), report.stamp());
-            row.part()
+            report.part(row)
                     .map(part -> rows(part, start))
                     .orElseGet(() -> List.of(withoutPeriod(row.review(), start)))
-                    .forEach(table::row);
+                    .forEach(cells -> table.row(start.withDays(cells, row.review())));
         }
         table.finish();
     }
 
     private record Start(Optional<ReportPeriod> period, java.time.LocalDate asOf, ReportInput.Stamp stamp) {
+        /** The row with what a calendar asks, behind the figures. */
+        List<Cell> withDays(List<Cell> row, GoalReview review) {
+            List<Cell> cells = new ArrayList<>(row);
+            cells.add(FigureCells.date(CaseloadReport.lastTry(List.of(review))));
+            cells.add(review.goal()
+                    .due()
+                    .map(due -> Cell.whole(ChronoUnit.DAYS.between(asOf, due)))
+                    .orElseGet(Cell::blank));
+            cells.add(FigureCells.date(ComingUp.yearSince(review.goal())));
+            return cells;
+        }
+
         List<Cell> cells(GoalReview review, String side) {
             Goal goal = review.goal();
             return new ArrayList<>(List.of(

@@ -135,7 +135,7 @@ public final class ReportJson {
                     page.text("judgement", Attention.word(one.judgement()));
                     page.whole("goals", one.goals());
                 }));
-        page.array("goals", report.rows(), row -> page.object(() -> goals.write(row)));
+        page.array("goals", report.rows(), row -> page.object(() -> goals.write(row, report.part(row))));
         page.array("changes", report.changes(), this::change);
         page.whole("quiet_days", report.quietDays());
         page.array(

@@ -11,6 +11,7 @@ import stridetally.model.Side;
 import stridetally.model.WordScale;
 import stridetally.scoring.Session;
 import stridetally.scoring.SessionValue;
+import stridetally.scoring.WalkGap;
 import stridetally.table.Cell;
 
 /**
@@ -86,6 +87,28 @@ public record SessionTableRows(String source, WordScale help) {
                 Cell.code(key.place().word()));
     }
 
+    /** A session of whose parts a measure does not follow. */
+    public List<Cell> gap(WalkGap gap, Measure measure) {
+        SeriesKey key = gap.key();
+        List<Cell> cells = new ArrayList<>(FigureCells.blanks(HEADINGS.size()));
+        set(cells, "source", Cell.text(key.source().isBlank() ? source : key.source()));
+        set(cells, "student", Cell.text(key.student().text()));
+        set(cells, "measure", Cell.text(key.measure().text()));
+        set(cells, "protocol", Cell.text(key.protocol().text()));
+        set(cells, "place", Cell.code(key.place().word()));
+        set(cells, "date", Cell.date(gap.date()));
+        set(cells, "session", Cell.text(gap.label()));
+        set(cells, "trials", Cell.whole(0));
+        set(cells, "counted", Cell.whole(0));
+        set(cells, "unit", Cell.code(measure.unit().symbol()));
+        set(cells, "reason", FigureCells.reasons(List.of(gap.reason(), NO_GOAL)));
+        return cells;
+    }
+
+    private static void set(List<Cell> cells, String heading, Cell cell) {
+        cells.set(HEADINGS.indexOf(heading), cell);
+    }
+
     private List<Cell> complete(List<Cell> cells, Measure measure, Session session, List<String> reasons) {
         cells.addAll(List.of(
                 Cell.date(session.date()),
@@ -139,7 +162,9 @@ public record SessionTableRows(String source, WordScale help) {
 
     private static void note(String name, SessionValue value, Map<String, List<String>> byReason) {
         if (value instanceof SessionValue.Missing none) {
-            byReason.computeIfAbsent(none.reason(), any -> new ArrayList<>()).add(name);
+            List<String> names = byReason.getOrDefault(none.reason(), new ArrayList<>());
+            names.add(name);
+            byReason.put(none.reason(), names);
         }
     }
 }

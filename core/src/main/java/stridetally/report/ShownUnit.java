@@ -86,6 +86,11 @@ public record ShownUnit(Unit unit, BigDecimal factor, int decimals, int finest) 
                 .toPlainString();
     }
 
+    /** A value without its unit, to the measure's own decimals: for what is a suggestion anyway. */
+    public String rough(double value) {
+        return shown(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    }
+
     /** A value with its unit: {@code 1 step}, {@code 4.5 steps}, {@code 80 %}. */
     public String text(double value) {
         return withUnit(number(value));

@@ -35,6 +35,9 @@ final class SideJson {
             });
         });
         page.object("forecast", () -> forecast(side.review().forecast()));
+        if (!side.review().rulesOfThumb().isEmpty()) {
+            page.texts("rules_of_thumb", side.review().rulesOfThumb());
+        }
         page.whole("streak", side.criterion().streak());
         page.array("latest_sessions", side.criterion().last(), this::session);
         page.date("target_reached_on", side.criterion().targetReachedOn());

@@ -33,7 +33,7 @@ final class SideMarkdown {
         String word = side.review().side().word();
         page.heading(3, word.isEmpty() ? "From the start to now" : "From the start to now, " + word + " side");
         table(side);
-        page.fence(side.chart().lines());
+        page.chart(() -> side.chart().lines());
         new ChangeMarkdown(page, part, side, method).write();
         criterion(side);
         benchmarks(side);

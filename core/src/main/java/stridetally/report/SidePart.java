@@ -28,11 +28,15 @@ public record SidePart(
         MeasurementError.Finding beyondError,
         CriterionState criterion,
         List<BenchmarkLine> benchmarks,
-        ChartData drawing,
-        TextChart chart) {
+        ChartData drawing) {
 
     public SidePart {
         benchmarks = List.copyOf(benchmarks);
+    }
+
+    /** The chart in plain characters. */
+    public TextChart chart() {
+        return TextChart.of(drawing);
     }
 
     /**
@@ -65,8 +69,7 @@ public record SidePart(
                         side.trend().series().points(),
                         goal.score().measure().flatMap(measure -> measure.better()),
                         window.asOf()),
-                drawing,
-                TextChart.of(drawing));
+                drawing);
     }
 
     private static Estimate<Measured> change(Goal goal, SideReview side) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stridetally.forecast.GoalReview;
 import stridetally.forecast.SideReview;
 import stridetally.model.Goal;
@@ -33,9 +34,37 @@ final class SpreadPool {
                     goal.protocol().text(),
                     goal.summary().orElse(review.score().measure().orElseThrow().summary()));
         }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Kind kind
+                    && measure.equals(kind.measure)
+                    && protocol.equals(kind.protocol)
+                    && summary == kind.summary;
+        }
+
+        @Override
+        public int hashCode() {
+            return (31 * measure.hashCode() + protocol.hashCode()) * 31
+                    + summary.word().hashCode();
+        }
     }
 
-    private record Taken(Kind kind, StudentCode student, Side side, LocalDate day) {}
+    private record Taken(Kind kind, StudentCode student, Side side, LocalDate day) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Taken taken
+                    && day.equals(taken.day)
+                    && student.equals(taken.student)
+                    && side == taken.side
+                    && kind.equals(taken.kind);
+        }
+
+        @Override
+        public int hashCode() {
+            return (31 * kind.hashCode() + student.hashCode()) * 31 + day.hashCode();
+        }
+    }
 
     /**
      * A pooled spread.

@@ -12,7 +12,7 @@ public final class TeamHtml {
         List<HtmlPage.Document> documents = new ArrayList<>();
         for (TeamReport report : reports) {
             StringBuilder markdown = new StringBuilder();
-            TeamMarkdown.write(report, markdown);
+            TeamMarkdown.write(report, new MarkdownPage(markdown, MarkdownPage.Use.HTML));
             List<ChartData> charts = report.goals().stream()
                     .flatMap(goal -> goal.sides().stream())
                     .map(SidePart::drawing)

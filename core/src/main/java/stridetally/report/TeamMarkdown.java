@@ -11,27 +11,34 @@ import stridetally.table.Cell;
 public final class TeamMarkdown {
     private final MarkdownPage page;
 
-    private TeamMarkdown(Appendable out) {
-        page = new MarkdownPage(out);
+    private TeamMarkdown(MarkdownPage page) {
+        this.page = page;
     }
 
     /** Writes one document. */
     public static void write(TeamReport report, Appendable out) {
-        new TeamMarkdown(out).write(report);
+        new TeamMarkdown(new MarkdownPage(out)).write(report);
+    }
+
+    /** The document on its way to HTML. */
+    static void write(TeamReport report, MarkdownPage page) {
+        new TeamMarkdown(page).write(report);
     }
 
     private void write(TeamReport report) {
-        head(report.head());
-        services(report.services());
+        page.heading(1, "Progress report: student " + report.head().code().text());
+        head(page, report.head());
+        page.heading(2, "Services in this period");
+        services(page, report.services());
         GoalMarkdown goals =
-                new GoalMarkdown(page, report.method(), report.head().period());
+                new GoalMarkdown(page, report.method(), report.head().period(), report.language());
         report.goals().forEach(goals::write);
         page.heading(2, "Signed");
         page.signature();
     }
 
-    private void head(TeamReport.Head head) {
-        page.heading(1, "Progress report: student " + head.code().text());
+    /** Whom a document is about, and what it was made from. */
+    static void head(MarkdownPage page, TeamReport.Head head) {
         head.name().ifPresent(name -> page.bullet("Name", name));
         page.bullet("Period", head.period().text());
         page.bullet("What is known up to", head.asOf().toString());
@@ -65,8 +72,8 @@ public final class TeamMarkdown {
                         .collect(Collectors.joining(", "));
     }
 
-    private void services(ServiceReport services) {
-        page.heading(2, "Services in this period");
+    /** Services given and missed. */
+    static void services(MarkdownPage page, ServiceReport services) {
         if (services.days().isEmpty()) {
             page.paragraph("No day of the period to look at yet.");
             return;

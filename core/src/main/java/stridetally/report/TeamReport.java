@@ -17,8 +17,9 @@ import stridetally.stats.Estimate;
  * The document of one student for the team: services, then a part for each goal.
  *
  * @param goals in the order of the goal file
+ * @param language in which the goals are written: the logbook's first
  */
-public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals, Method method) {
+public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals, Method method, String language) {
 
     public TeamReport {
         goals = List.copyOf(goals);
@@ -69,7 +70,8 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
                 goals.stream()
                         .map(part -> part.with(past.getOrDefault(part.goal().id(), GoalPast.NONE)))
                         .toList(),
-                method);
+                method,
+                language);
     }
 
     /** The document of a student, or why there is none. */
@@ -108,6 +110,7 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
                 head,
                 ServiceReport.of(input.caseload(), code, window),
                 goals.stream().map(goal -> GoalPart.of(input, goal, window)).toList(),
-                Method.of(input));
+                Method.of(input),
+                LetterRemark.usualLanguage(input.caseload()));
     }
 }

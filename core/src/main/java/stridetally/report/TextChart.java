@@ -183,9 +183,7 @@ public record TextChart(List<String> lines) {
 
     /** One line of plain characters: no line ends or control characters, no back-ticks, cut at the width. */
     static String clip(String line) {
-        String plain = line.replaceAll("[\\p{Cntrl}\\p{Cf}\u2028\u2029]+", " ")
-                .replace('`', '\'')
-                .stripTrailing();
+        String plain = XmlText.fitLine(line).replace('`', '\'').stripTrailing();
         if (plain.codePointCount(0, plain.length()) <= WIDTH) {
             return plain;
         }

@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
-import stridetally.model.StudentCode;
 import stridetally.model.Visit.Status;
-import stridetally.stats.Estimate;
 
 /**
  * Visits of all students with a goal, in the period of each one's school.
@@ -32,14 +29,8 @@ public record VisitTotals(
     /** Visits not held for one cause. */
     public record Missed(Status status, int visits) {}
 
-    /** Adds up the students of a run that are shown. */
-    static VisitTotals of(ReportInput input, Predicate<StudentCode> shown) {
-        List<ServiceReport> services = new ArrayList<>();
-        for (StudentCode student :
-                TeamReport.students(input).stream().filter(shown).toList()) {
-            Estimate<ReportWindow> window = input.window(student);
-            window.value().ifPresent(open -> services.add(ServiceReport.of(input.caseload(), student, open)));
-        }
+    /** Adds up the services of students. */
+    static VisitTotals of(List<ServiceReport> services) {
         Map<Status, Integer> missed = new EnumMap<>(Status.class);
         services.forEach(
                 one -> one.missed().forEach(cause -> missed.merge(cause.status(), cause.visits(), Integer::sum)));

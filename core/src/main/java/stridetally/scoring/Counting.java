@@ -45,12 +45,12 @@ public record Counting(
      * written, since the goal promises nothing about it; such a goal cannot be met.
      */
     public static Counting forGoal(Goal goal, Measure measure, Settings settings) {
-        int unsaid = settings.help().find(UNSAID_HELP).map(Level::rank).orElse(0);
+        int unsaid = rank(settings.help().find(UNSAID_HELP)).orElse(0);
         return new Counting(
                 measure,
                 goal.summary().orElse(measure.summary()),
-                OptionalInt.of(goal.help().map(Level::rank).orElse(unsaid)),
-                goal.prompt().map(Level::rank).map(OptionalInt::of).orElse(OptionalInt.empty()),
+                OptionalInt.of(rank(goal.help()).orElse(unsaid)),
+                rank(goal.prompt()),
                 goal.help().isPresent() ? BlankHelp.NOT_KNOWN : BlankHelp.COUNTS,
                 goal.criterion().triesGiven().orElse(measure.usualTrials()),
                 goal.target(),
@@ -68,13 +68,17 @@ public record Counting(
         return new Counting(
                 measure,
                 summary.orElse(measure.summary()),
-                helpUpTo.map(Level::rank).map(OptionalInt::of).orElse(OptionalInt.empty()),
+                rank(helpUpTo),
                 OptionalInt.empty(),
                 BlankHelp.NOT_KNOWN,
                 measure.usualTrials(),
                 Optional.empty(),
                 Criterion.NONE,
                 Optional.empty());
+    }
+
+    private static OptionalInt rank(Optional<Level> level) {
+        return level.isPresent() ? OptionalInt.of(level.get().rank()) : OptionalInt.empty();
     }
 
     /** For this series: a try of a sided measure whose side was not written is kept, not counted, and named. */

@@ -30,14 +30,15 @@ final class CriterionCheck {
         if (counting.criterion().triesMet().isPresent()) {
             return new Answer(Meets.NOT_KNOWN, "the criterion says how many tries must meet, not of how many");
         }
-        return target.map(check -> new ValueJudged(tries, counting, check).answer())
-                .orElse(Answer.NOT_ASKED);
+        return target.isPresent() ? new ValueJudged(tries, counting, target.get()).answer() : Answer.NOT_ASKED;
     }
 
     /** Whether a row of a single try meets, help permitting. */
     Meets row(int row) {
-        return target.map(check -> check.single(tries.kind(row), tries.value(row)))
-                .orElse(tries.kind(row) == ReadingKind.UNABLE ? Meets.NO : Meets.NOT_ASKED);
+        if (target.isPresent()) {
+            return target.get().single(tries.kind(row), tries.value(row));
+        }
+        return tries.kind(row) == ReadingKind.UNABLE ? Meets.NO : Meets.NOT_ASKED;
     }
 
     /** Whether every try that was made was unable or needed more help: such a session is a miss, however few they are. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.measures.Measure;
 import stridetally.measures.Sidedness;
@@ -34,7 +35,18 @@ public final class GoalMatch {
         }
     }
 
-    private record StudentMeasure(StudentCode student, MeasureId measure) {}
+    /** A key: equals and hashCode by hand, since those of a record are slow while cold. */
+    private record StudentMeasure(StudentCode student, MeasureId measure) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof StudentMeasure key && student.equals(key.student) && measure.equals(key.measure);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * student.hashCode() + measure.hashCode();
+        }
+    }
 
     private final String logbook;
     private final SeriesNumbers numbers;

@@ -53,15 +53,34 @@ public final class GoalScorer {
 
     /** The series of probes that no goal takes: what was measured beside the goals, or at home. */
     public List<Integer> seriesWithoutGoal() {
+        return seriesOutside(any -> true);
+    }
+
+    /** The series of probes that none of some goals takes. */
+    public List<Integer> seriesOutside(Predicate<Goal> goals) {
         Set<Integer> taken = new HashSet<>();
         for (Goal goal : caseload.goals()) {
             measures.apply(goal.measure())
+                    .filter(any -> goals.test(goal))
                     .ifPresent(measure -> match.find(goal, measure).taken().forEach(one -> taken.add(one.series())));
         }
         return IntStream.range(0, index.seriesCount())
                 .filter(series -> !taken.contains(series))
                 .filter(series -> index.numbers().key(series).use() == Use.PROBE)
                 .boxed()
+                .toList();
+    }
+
+    /** The goals that take a series, in the order of the goal file. */
+    public List<Goal> goalsOf(int series) {
+        SeriesKey key = index.numbers().key(series);
+        return caseload.goals().stream()
+                .filter(goal ->
+                        goal.student().equals(key.student()) && goal.measure().equals(key.measure()))
+                .filter(goal -> measures.apply(goal.measure())
+                        .map(measure ->
+                                match.find(goal, measure).taken().stream().anyMatch(taken -> taken.series() == series))
+                        .orElse(false))
                 .toList();
     }
 

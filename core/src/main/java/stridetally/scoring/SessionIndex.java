@@ -1,11 +1,14 @@
 package stridetally.scoring;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import stridetally.ingest.SeriesNumbers;
 
 /** The sessions of a table by series, in the order of their days and, within a day, of their labels. */
 public final class SessionIndex implements SeriesSessions {
+    private static final Comparator<TrialGroup> BY_DAY_AND_LABEL = new ByDayAndLabel();
+
     private final SessionTable table;
 
     /** Where each series starts in {@link #ordered}, and one more. */
@@ -43,15 +46,11 @@ public final class SessionIndex implements SeriesSessions {
 
     /** The sessions of one series. */
     public List<TrialGroup> of(int series) {
-        List<Integer> sessions = new ArrayList<>();
+        List<TrialGroup> groups = new ArrayList<>(starts[series + 1] - starts[series]);
         for (int i = starts[series]; i < starts[series + 1]; i++) {
-            sessions.add(ordered[i]);
+            groups.add(table.group(ordered[i]));
         }
-        sessions.sort(this::byDayAndLabel);
-        List<TrialGroup> groups = new ArrayList<>(sessions.size());
-        for (int session : sessions) {
-            groups.add(table.group(session));
-        }
+        groups.sort(BY_DAY_AND_LABEL);
         return groups;
     }
 
@@ -65,7 +64,7 @@ public final class SessionIndex implements SeriesSessions {
         if (series.size() < 2) {
             return parts;
         }
-        parts.sort(SessionIndex::byDayAndLabel);
+        parts.sort(BY_DAY_AND_LABEL);
         List<TrialGroup> sessions = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= parts.size(); i++) {
@@ -77,14 +76,13 @@ public final class SessionIndex implements SeriesSessions {
         return sessions;
     }
 
-    private int byDayAndLabel(int one, int other) {
-        int days = Integer.compare(table.day(one), table.day(other));
-        return days != 0 ? days : table.label(one).compareTo(table.label(other));
-    }
-
-    private static int byDayAndLabel(TrialGroup one, TrialGroup other) {
-        int days = Integer.compare(one.day(), other.day());
-        return days != 0 ? days : one.label().compareTo(other.label());
+    /** The order of sessions in a series. */
+    private static final class ByDayAndLabel implements Comparator<TrialGroup> {
+        @Override
+        public int compare(TrialGroup one, TrialGroup other) {
+            int days = Integer.compare(one.day(), other.day());
+            return days != 0 ? days : one.label().compareTo(other.label());
+        }
     }
 
     private static boolean sameSession(TrialGroup one, TrialGroup other) {

@@ -21,9 +21,10 @@ final class TargetCheck {
 
     /** Empty when there is no target, or neither way is better. */
     static Optional<TargetCheck> of(Counting counting) {
-        return counting.measure()
-                .better()
-                .flatMap(better -> counting.target().map(target -> new TargetCheck(better, target)));
+        Optional<Direction> better = counting.measure().better();
+        return better.isEmpty() || counting.target().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new TargetCheck(better.get(), counting.target().get()));
     }
 
     /** Whether sum / count is at a target or beyond it. */

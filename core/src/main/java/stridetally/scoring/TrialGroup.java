@@ -2,7 +2,6 @@ package stridetally.scoring;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import stridetally.ingest.ReadingKind;
 
@@ -39,16 +38,21 @@ public final class TrialGroup {
         if (parts.size() == 1) {
             return first;
         }
-        Rows all = new Rows(parts.stream().mapToInt(TrialGroup::size).sum());
+        int size = 0;
+        for (TrialGroup part : parts) {
+            size += part.size();
+        }
+        Rows all = new Rows(size);
         int row = 0;
         for (TrialGroup part : parts) {
             row = all.take(part.rows, row);
         }
         Rows inFile = all.sortedBy(all.origin);
-        return new TrialGroup(
-                first.day,
-                first.label,
-                inFile.sortedBy(Arrays.stream(inFile.number).asLongStream().toArray()));
+        long[] numbers = new long[inFile.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = inFile.number[i];
+        }
+        return new TrialGroup(first.day, first.label, inFile.sortedBy(numbers));
     }
 
     /** The day. */

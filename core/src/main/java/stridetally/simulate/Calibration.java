@@ -2,7 +2,7 @@ package stridetally.simulate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * Judges made-up caseloads of every scenario after 9, 18 and 27 of 36 weeks, and counts how often that was right.
@@ -33,8 +33,9 @@ public record Calibration(List<CalibrationCell> cells, ChanceTenths tenths) {
         List<CalibrationCell> cells = new ArrayList<>();
         ChanceTenths average = new ChanceTenths();
         ChanceTenths rest = new ChanceTenths();
+        List<Integer> inOrder = weeks.stream().distinct().sorted().toList();
         for (Scenario scenario : scenarios) {
-            for (int after : weeks) {
+            for (int after : inOrder) {
                 CalibrationCell cell = new CalibrationCell(scenario, after);
                 for (int load = 0; load < caseloads; load++) {
                     cell.add(goals, seed + load, scenario.inAverage() ? average : rest);
@@ -46,12 +47,12 @@ public record Calibration(List<CalibrationCell> cells, ChanceTenths tenths) {
     }
 
     /** The first of the weeks judged from which on so large a share of the pooled calls is right. */
-    public OptionalInt weeksUntil(Scenario scenario, double share) {
-        OptionalInt first = OptionalInt.empty();
+    public Optional<CalibrationCell> rightFrom(Scenario scenario, double share) {
+        Optional<CalibrationCell> first = Optional.empty();
         for (CalibrationCell cell : cells) {
             if (cell.scenario() == scenario && cell.pooled().goals() > 0) {
                 boolean right = 1 - cell.pooled().wrong() >= share;
-                first = !right ? OptionalInt.empty() : first.isPresent() ? first : OptionalInt.of(cell.weeks());
+                first = !right ? Optional.empty() : first.isPresent() ? first : Optional.of(cell);
             }
         }
         return first;

@@ -23,6 +23,8 @@ public final class CalibrationCell {
     private final CallScore limit = new CallScore();
     private final int[] reached = new int[3];
     private final int[] judged = new int[3];
+    private int children;
+    private long sessions;
 
     CalibrationCell(Scenario scenario, int weeks) {
         this.scenario = scenario;
@@ -32,12 +34,12 @@ public final class CalibrationCell {
     /** One caseload more; goals with too few points are left out. */
     void add(int goals, long seed, ChanceTenths tenths) {
         ChildMaker maker = new ChildMaker(scenario, seed);
-        List<MadeChild> children = new ArrayList<>();
+        List<MadeChild> made = new ArrayList<>();
         for (int i = 0; i < goals; i++) {
-            children.add(maker.next());
+            made.add(maker.next());
         }
         List<ForecastCase> cases =
-                children.stream().map(child -> MadeCases.after(weeks, child)).toList();
+                made.stream().map(child -> MadeCases.after(weeks, child)).toList();
         List<Forecast> ownLine = by(new OwnLineForecaster(Thresholds.USUAL), cases);
         List<Forecast> ours = by(new PooledForecaster(Thresholds.USUAL), cases);
         List<Forecast> best = by(new KnownCaseload(Thresholds.USUAL, truth(), scenario.bend()), cases);
@@ -45,7 +47,9 @@ public final class CalibrationCell {
             if (ownLine.get(i) instanceof Forecast.Outlook alone
                     && ours.get(i) instanceof Forecast.Outlook withOthers
                     && best.get(i) instanceof Forecast.Outlook known) {
-                MadeChild child = children.get(i);
+                MadeChild child = made.get(i);
+                children++;
+                sessions += cases.get(i).series().points().size();
                 own.add(alone, child);
                 pooled.add(withOthers, child);
                 limit.add(known, child);
@@ -95,6 +99,11 @@ public final class CalibrationCell {
 
     public int weeks() {
         return weeks;
+    }
+
+    /** Sessions that a goal had by then, on average; of a cell that holds goals. */
+    public double sessions() {
+        return (double) sessions / children;
     }
 
     /** Called off course when the last four points lie below the aim line. */

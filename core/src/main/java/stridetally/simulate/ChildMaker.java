@@ -16,6 +16,9 @@ public final class ChildMaker {
     static final double SPREAD_WAY = 0.5;
     static final double SPREAD_LEVEL = 0.15;
 
+    /** The last day before a change of strategy, in the scenario of a jump. */
+    static final int LAST_DAY_BEFORE_JUMP = 7 * WEEKS / 3;
+
     private static final List<Integer> BREAK_WEEKS = List.of(11, 15, 16, 23, 30);
     private static final int RUN = 5;
     private static final int TRIES = 5;
@@ -47,7 +50,7 @@ public final class ChildMaker {
             carried = correlation * carried
                     + Math.sqrt(1 - correlation * correlation) * shape.noise() * scatter(shape.freedom());
             before = day;
-            double line = level + steady * height(day / DUE) + (day > DUE / 3 ? jump : 0);
+            double line = level + steady * height(day / DUE) + (day > LAST_DAY_BEFORE_JUMP ? jump : 0);
             sessions.add(session(day, line + carried));
         }
         return new MadeChild(level + steady + jump, sessions);
@@ -58,10 +61,9 @@ public final class ChildMaker {
         return bend == 0 ? time : Math.expm1(-bend * time) / Math.expm1(-bend);
     }
 
-    /** Tries about a session's value, whose mean is that value. */
+    /** Tries about a session's value, whose mean is that value unless the line ends before some of them do. */
     private MadeSession session(int day, double value) {
-        boolean ended = scenario == Scenario.CEILING && value >= CEILING;
-        double shown = ended ? CEILING : value;
+        double most = scenario == Scenario.CEILING ? CEILING : Double.POSITIVE_INFINITY;
         List<Double> off = new ArrayList<>();
         double mean = 0;
         for (int i = 0; i < TRIES; i++) {
@@ -69,8 +71,10 @@ public final class ChildMaker {
             off.add(one);
             mean += one / TRIES;
         }
-        double middle = shown - mean;
-        return new MadeSession(day, off.stream().map(one -> middle + one).toList(), ended);
+        double middle = value - mean;
+        return new MadeSession(
+                day, off.stream().map(one -> Math.min(most, middle + one)).toList(), (int)
+                        off.stream().filter(one -> middle + one >= most).count());
     }
 
     private List<Integer> days(Scenario.Shape shape) {

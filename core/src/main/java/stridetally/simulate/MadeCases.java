@@ -60,12 +60,16 @@ final class MadeCases {
 
     private static OptionalDouble spread(List<MadeSession> sessions) {
         double squares = 0;
+        int free = 0;
         for (MadeSession session : sessions) {
+            if (session.capped() > 0) {
+                continue;
+            }
+            free += TRIES - 1;
             for (double one : session.tries()) {
                 squares += (one - session.value()) * (one - session.value()) * WAY * WAY;
             }
         }
-        int free = sessions.size() * (TRIES - 1);
         return free == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / free));
     }
 
@@ -75,10 +79,10 @@ final class MadeCases {
                 "",
                 amount(session.value()).billionths(),
                 1,
-                session.ended() ? Optional.of(Bound.AT_LEAST) : Optional.empty(),
+                session.capped() > 0 ? Optional.of(Bound.AT_LEAST) : Optional.empty(),
                 session.met(),
                 TRIES,
-                session.ended() ? 1 : 0,
+                session.capped(),
                 TRIES,
                 TRIES,
                 TRIES);

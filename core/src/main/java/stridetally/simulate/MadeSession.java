@@ -7,9 +7,9 @@ import java.util.List;
  *
  * @param day days after the baseline date
  * @param tries what each try came to
- * @param ended whether the value is cut off where the floor line ends
+ * @param capped tries that are cut off where the floor line ends
  */
-public record MadeSession(int day, List<Double> tries, boolean ended) {
+public record MadeSession(int day, List<Double> tries, int capped) {
 
     public MadeSession {
         tries = List.copyOf(tries);
@@ -23,5 +23,10 @@ public record MadeSession(int day, List<Double> tries, boolean ended) {
     /** Tries at the target or beyond. */
     public int met() {
         return (int) tries.stream().filter(one -> one >= 1).count();
+    }
+
+    /** The same session as a log can hold it. */
+    MadeSession written(MadeMeasure measure) {
+        return new MadeSession(day, tries.stream().map(measure::nearest).toList(), capped);
     }
 }

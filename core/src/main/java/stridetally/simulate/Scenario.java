@@ -20,7 +20,7 @@ public enum Scenario {
     LEVELS_OFF("levels-off", 0.35, 0, 0, 7, 0),
     /** A change of strategy after a third of the time lifts the line by 0.3 on average, of 0.75 in all. */
     JUMP("jump", 0.35, 0, 0, 7, 0),
-    /** The floor line ends at 1.1: values above are cut off there and known to be. */
+    /** The floor line ends at 1.1: tries that would go further end there and are known to. */
     CEILING("ceiling", 0.35, 0, 0, 7, 0),
     /** Runs of five sessions are missing. */
     MISSING_RUNS("missing-runs", 0.35, 0, 0, 7, 0.06);

@@ -12,6 +12,9 @@ package stridetally.stats;
  */
 public record LimitsOfAgreement(int pairs, double mean, double sd) {
 
+    /** Two equal differences are no certainty. */
+    private static final String EQUAL = "all differences are equal; nothing shows how much they waver";
+
     /** Over pairs. */
     public static Estimate<LimitsOfAgreement> of(double[] first, double[] second) {
         Checks.requireSameLength(first.length, second.length);
@@ -35,13 +38,17 @@ public record LimitsOfAgreement(int pairs, double mean, double sd) {
         return Interval.around(mean, CriticalValue.normal(level) * sd, level);
     }
 
-    /** The interval of the mean difference, by t. */
+    /** The interval of the mean difference, by t; none when all differences are equal. */
     public Estimate<Interval> meanInterval(double level) {
-        return Interval.around(mean, CriticalValue.student(level, pairs - 1) * sd / Math.sqrt(pairs), level);
+        return sd == 0
+                ? Estimate.notEstimable(EQUAL)
+                : Interval.around(mean, CriticalValue.student(level, pairs - 1) * sd / Math.sqrt(pairs), level);
     }
 
-    /** The interval of one limit, by t. */
+    /** The interval of one limit, by t; none when all differences are equal. */
     public Estimate<Interval> limitInterval(double limit, double level) {
-        return Interval.around(limit, CriticalValue.student(level, pairs - 1) * sd * Math.sqrt(3.0 / pairs), level);
+        return sd == 0
+                ? Estimate.notEstimable(EQUAL)
+                : Interval.around(limit, CriticalValue.student(level, pairs - 1) * sd * Math.sqrt(3.0 / pairs), level);
     }
 }

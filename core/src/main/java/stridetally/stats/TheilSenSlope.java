@@ -1,7 +1,5 @@
 package stridetally.stats;
 
-import org.apache.commons.numbers.arrays.Selection;
-
 /**
  * The median of the slopes (y_j - y_i)/(x_j - x_i) over all pairs with different x, with Conover's intercept median(y) -
  * slope median(x) and Sen's interval: with C = z sqrt(Var S) and N pairs, the slopes at the ranks (N - C)/2 and (N + C)/2 +
@@ -10,8 +8,8 @@ import org.apache.commons.numbers.arrays.Selection;
  * <p>0 or 1 points, or one x only: no slope. 2 points: a slope, no interval. The interval does not exist when a rank
  * falls outside 1..N, as at 5 points and level 0.95, nor when all y are equal, for then nothing is known of the error.
  * Pairs with equal y count as slope 0, decided by {@link OrderedValues#compare}; pairs with equal x are left out. Cost
- * n^2 in time and one array of N doubles, the least that selecting a median by rank needs; not estimable above about 65,000
- * points, where the pairs no longer fit an array.
+ * n^2 in time and room up to {@link PairSlopes#HELD_UP_TO} points, n log n beyond, see {@link SlopeSelection}; both give the
+ * same bits.
  *
  * @param points n
  * @param pairsUsed N
@@ -50,10 +48,7 @@ public record TheilSenSlope(
         if (counts.tiesX().allEqual()) {
             return Estimate.notEstimable("all points have the same x; a slope needs 2 different ones");
         }
-        if (counts.pairsUsed() > Integer.MAX_VALUE - 8) {
-            return Estimate.notEstimable(x.length + " points; the pairs of so many cannot be held");
-        }
-        double[] slopes = slopes(x, y, (int) counts.pairsUsed());
+        PairSlopes slopes = PairSlopes.of(x, y, counts);
         double slope = median(slopes);
         double intercept = medianOf(y.values()) - slope * medianOf(x);
         if (!Double.isFinite(slope) || !Double.isFinite(intercept)) {
@@ -61,7 +56,7 @@ public record TheilSenSlope(
         }
         return Estimate.of(new TheilSenSlope(
                 x.length,
-                slopes.length,
+                slopes.size(),
                 (long) (counts.tiesX().pairs() / 2),
                 (long) (counts.ties().pairs() / 2),
                 slope,
@@ -69,48 +64,32 @@ public record TheilSenSlope(
                 interval(slopes, counts, level)));
     }
 
-    private static double[] slopes(double[] x, OrderedValues y, int pairs) {
-        double[] slopes = new double[pairs];
-        int used = 0;
-        for (int i = 0; i < x.length; i++) {
-            for (int j = i + 1; j < x.length; j++) {
-                if (x[j] != x[i]) {
-                    // adding 0.0 turns the -0.0 of a tied pair into 0.0, which ranks and prints as nothing else
-                    slopes[used++] = y.difference(j, i) / (x[j] - x[i]) + 0.0;
-                }
-            }
-        }
-        return slopes;
-    }
-
-    private static double median(double[] slopes) {
-        int upper = slopes.length / 2;
-        int lower = (slopes.length - 1) / 2;
-        Selection.select(slopes, new int[] {lower, upper});
-        return lower == upper ? slopes[lower] : (slopes[lower] + slopes[upper]) / 2;
+    private static double median(PairSlopes slopes) {
+        long upper = slopes.size() / 2;
+        long lower = (slopes.size() - 1) / 2;
+        double low = slopes.at(lower);
+        return lower == upper ? low : (low + slopes.at(upper)) / 2;
     }
 
     private static double medianOf(double[] values) {
         return Descriptive.median(values).orElseThrow();
     }
 
-    /** Reorders the slopes once more. */
-    private static Estimate<Interval> interval(double[] slopes, KendallCounts counts, double level) {
+    private static Estimate<Interval> interval(PairSlopes slopes, KendallCounts counts, double level) {
         if (counts.ties().allEqual()) {
             return Estimate.notEstimable("all values are equal; their spread tells nothing of the slope's error");
         }
         double reach = CriticalValue.normal(level) * Math.sqrt(counts.variance());
-        double lowRank = Math.floor((slopes.length - reach) / 2);
-        double highRank = Math.ceil((slopes.length + reach) / 2 + 1);
-        if (lowRank < 1 || highRank > slopes.length) {
+        double lowRank = Math.floor((slopes.size() - reach) / 2);
+        double highRank = Math.ceil((slopes.size() + reach) / 2 + 1);
+        if (lowRank < 1 || highRank > slopes.size()) {
             return Estimate.notEstimable(
                     Checks.tooFew(counts.points(), "point", "too few for Sen's interval at level " + level));
         }
-        int low = (int) lowRank - 1;
-        int high = (int) highRank - 1;
-        Selection.select(slopes, new int[] {low, high});
-        return Double.isFinite(slopes[low]) && Double.isFinite(slopes[high])
-                ? Estimate.of(new Interval(slopes[low], slopes[high], level))
+        double low = slopes.at((long) lowRank - 1);
+        double high = slopes.at((long) highRank - 1);
+        return Double.isFinite(low) && Double.isFinite(high)
+                ? Estimate.of(new Interval(low, high, level))
                 : Estimate.notEstimable(Checks.BEYOND_RANGE);
     }
 }

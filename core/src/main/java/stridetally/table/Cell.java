@@ -44,7 +44,7 @@ public sealed interface Cell {
     }
 
     /** A finite number; negative zero is written as zero. */
-    static Cell number(double value) {
+    static Decimal number(double value) {
         return new Decimal(value + 0.0, OptionalInt.empty());
     }
 

@@ -17,8 +17,14 @@ public final class CsvTable implements TableWriter {
         OFF
     }
 
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
+    /** Marks that need no quotes where a letter or digit stands first and last. */
+    private static final String PLAIN_MARKS = " -_.:;/=>";
+
+    /** Made for the first cell that may need quotes. */
+    private static final class Quoting {
+        static final CSVFormat FORMAT =
+                CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
+    }
 
     private final Appendable out;
     private final int columns;
@@ -83,6 +89,32 @@ public final class CsvTable implements TableWriter {
             }
             return;
         }
-        FORMAT.print(text, out, column == 0);
+        if (!isPlain(text)) {
+            Quoting.FORMAT.print(text, out, column == 0);
+            return;
+        }
+        if (column > 0) {
+            out.append(',');
+        }
+        out.append(text);
+    }
+
+    /** Words, numbers and days, which is what nearly every cell holds: nothing in them could need quotes. */
+    private static boolean isPlain(String text) {
+        int last = text.length() - 1;
+        if (last < 0 || !isLetterOrDigit(text.charAt(0)) || !isLetterOrDigit(text.charAt(last))) {
+            return false;
+        }
+        for (int place = 1; place < last; place++) {
+            char one = text.charAt(place);
+            if (!isLetterOrDigit(one) && PLAIN_MARKS.indexOf(one) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isLetterOrDigit(char one) {
+        return (one >= 'a' && one <= 'z') || (one >= '0' && one <= '9') || (one >= 'A' && one <= 'Z');
     }
 }

@@ -83,9 +83,11 @@ public record Dialect(char delimiter, boolean sepLine) {
         RecordParser parser = new RecordParser(delimiter);
         long known = 0;
         for (String line : lines) {
+            List<String> cells = cells(parser, line);
             long here = 0;
-            for (String cell : cells(parser, line)) {
-                here += knownHeading.test(cell) ? 1 : 0;
+            // A line of no more cells than headings known already cannot say more.
+            for (int cell = 0; cell < cells.size() && cells.size() > known; cell++) {
+                here += knownHeading.test(cells.get(cell)) ? 1 : 0;
             }
             known = Math.max(known, here);
         }
@@ -94,7 +96,8 @@ public record Dialect(char delimiter, boolean sepLine) {
                 : cells(parser, lines.get(0)).size();
     }
 
+    /** A line whose quotes do not work out, as where a heading goes on in the next line, still shows its delimiter. */
     private static List<String> cells(RecordParser parser, String line) {
-        return parser.cells(line).orElse(List.of());
+        return parser.cells(line).orElseGet(() -> parser.split(line.toCharArray(), 0, line.length()));
     }
 }

@@ -43,6 +43,7 @@ public final class LineFraming {
     private long followingLine = 1;
     private int lineBreaks;
     private int afterFirstLine;
+    private int firstLineLength;
     private int column;
     private boolean quoted;
     private String written = "";
@@ -206,6 +207,7 @@ public final class LineFraming {
         lineBreaks++;
         if (afterFirstLine == NONE) {
             afterFirstLine = after;
+            firstLineLength = offset;
         }
         return after;
     }
@@ -232,7 +234,7 @@ public final class LineFraming {
             written = window.text(lineEnd);
             skipLine(lineEnd);
         } else {
-            written = window.text(afterFirstLine).stripTrailing();
+            written = window.text(firstLineLength);
             following = window.start() + afterFirstLine;
         }
         followingLine = startLine + 1;

@@ -1,19 +1,15 @@
 package stridetally.table;
 
-import java.util.regex.Pattern;
-
 /** Makes words from outside stand as they are in Markdown: no table cell, heading, list, link or tag comes of them. */
 public final class MarkdownText {
     private static final String ALWAYS = "\\|`*<&[]";
     private static final String AT_START = "#>-+=~";
 
-    private static final Pattern LINE_BREAK = Pattern.compile("\\R");
-
     private MarkdownText() {}
 
     /** The words on one line, with every mark that Markdown would act on escaped. */
     public static String escape(String text) {
-        String line = LINE_BREAK.matcher(text).replaceAll(" ").strip();
+        String line = oneLine(text).strip();
         StringBuilder escaped = new StringBuilder(line.length() + 8);
         for (int place = 0; place < line.length(); place++) {
             char one = line.charAt(place);
@@ -22,7 +18,33 @@ public final class MarkdownText {
             }
             escaped.append(one);
         }
-        return escaped.toString();
+        return escaped.length() == line.length() ? line : escaped.toString();
+    }
+
+    /** Every line break, of any kind, as a space; CR LF is one. */
+    private static String oneLine(String text) {
+        int place = 0;
+        while (place < text.length() && !breaks(text.charAt(place))) {
+            place++;
+        }
+        if (place == text.length()) {
+            return text;
+        }
+        StringBuilder line = new StringBuilder(text.length()).append(text, 0, place);
+        for (; place < text.length(); place++) {
+            char one = text.charAt(place);
+            boolean secondHalf = one == '\n' && place > 0 && text.charAt(place - 1) == '\r';
+            if (!breaks(one)) {
+                line.append(one);
+            } else if (!secondHalf) {
+                line.append(' ');
+            }
+        }
+        return line.toString();
+    }
+
+    private static boolean breaks(char one) {
+        return (one >= '\n' && one <= '\r') || one == '\u0085' || one == '\u2028' || one == '\u2029';
     }
 
     private static boolean acts(String line, int place, char one) {
@@ -45,6 +67,14 @@ public final class MarkdownText {
     /** {@code 1. } and {@code 1) } at the start of a line would begin a list; {@code 1.5} would not. */
     private static boolean endsListNumber(String line, int place) {
         boolean blankFollows = place + 1 == line.length() || line.charAt(place + 1) == ' ';
-        return place > 0 && blankFollows && line.substring(0, place).chars().allMatch(one -> one >= '0' && one <= '9');
+        if (place == 0 || !blankFollows) {
+            return false;
+        }
+        for (int before = 0; before < place; before++) {
+            if (line.charAt(before) < '0' || line.charAt(before) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 }

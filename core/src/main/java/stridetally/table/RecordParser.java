@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One framed record to its cells. Commons CSV's RFC 4180 format defines what a quoted record means; a record without a
@@ -17,12 +18,11 @@ import org.apache.commons.csv.CSVRecord;
  */
 public final class RecordParser {
     private final char delimiter;
-    private final CSVFormat format;
+    private @Nullable CSVFormat format;
 
     /** For one delimiter. */
     public RecordParser(char delimiter) {
         this.delimiter = delimiter;
-        this.format = CSVFormat.RFC4180.builder().setDelimiter(delimiter).get();
     }
 
     /** The cells of one record without its line end; empty when its quotes do not work out. */
@@ -48,7 +48,18 @@ public final class RecordParser {
         return cells;
     }
 
+    /** Made for the first quoted record; many logs have none. */
+    private CSVFormat format() {
+        CSVFormat known = format;
+        if (known == null) {
+            known = CSVFormat.RFC4180.builder().setDelimiter(delimiter).get();
+            format = known;
+        }
+        return known;
+    }
+
     Optional<List<String>> parse(String record) {
+        CSVFormat format = format();
         try (CSVParser parser = CSVParser.parse(record, format)) {
             Iterator<CSVRecord> records = parser.iterator();
             if (!records.hasNext()) {

@@ -1,8 +1,10 @@
 package stridetally.table;
 
 import java.io.BufferedReader;
+import java.io.CharArrayReader;
 import java.io.IOException;
 import java.io.Reader;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -180,7 +182,14 @@ public final class TableReader {
                 count = length < text.length ? buffered.read(text, length, text.length - length) : -1;
             }
             buffered.reset();
-            return new String(text, 0, length).lines().limit(SNIFFED_LINES).toList();
+            BufferedReader start = new BufferedReader(new CharArrayReader(text, 0, length));
+            List<String> lines = new ArrayList<>();
+            String line = start.readLine();
+            while (line != null && lines.size() < SNIFFED_LINES) {
+                lines.add(line);
+                line = start.readLine();
+            }
+            return lines;
         } catch (IOException unreadable) {
             throw CharWindow.refusal(unreadable, file, 1);
         }

@@ -8,5 +8,15 @@ public enum Dimension {
     FREQUENCY,
     COUNT,
     SHARE,
-    POINTS
+    POINTS,
+    /** A number by itself, such as a difference over a mean. */
+    RATIO,
+    /** Step length over cadence. */
+    WALK_RATIO,
+    AREA,
+    /** Swings in a second. */
+    OSCILLATION,
+    ACCELERATION,
+    /** The squared change of acceleration, summed over time. */
+    JERK
 }

@@ -19,6 +19,10 @@ final class QuantityText {
     private static final class Shapes {
         static final String UNIT = "[a-z%'\"](?:[a-z/%'\" -]|\\.(?![0-9]))*";
         static final Pattern PART = Pattern.compile("(" + NumberText.SHAPE + ") ?(" + UNIT + ")?,? ?");
+        /** As on a tape: halves, quarters and eighths of an inch, each of which has a finite decimal. */
+        static final Pattern TAPE =
+                Pattern.compile("(?<![0-9/.,])([0-9]{1,3})[ -]([1-7])/([248]) ?(?=(?:in|ins|inch|inches|\")\\.?$)");
+
         static final Pattern CLOCK =
                 Pattern.compile("([0-9]{1,5}):([0-5][0-9])(?::([0-5][0-9]))?([.,][0-9]+)? ?(" + UNIT + ")?");
     }
@@ -33,7 +37,8 @@ final class QuantityText {
     private QuantityText() {}
 
     /** Reads the folded text; the measure's unit tells whether a double quote is seconds or inches. */
-    static Step<Quantity> parse(String text, Unit target, DecimalMark decimal) {
+    static Step<Quantity> parse(String written, Unit target, DecimalMark decimal) {
+        String text = written.indexOf('/') < 0 ? written : withoutTapeFraction(written, decimal);
         if (NumberText.isBare(text, decimal)) {
             return part(text, null, target, decimal).then(part -> Step.of(part.quantity()));
         }
@@ -63,6 +68,21 @@ final class QuantityText {
             return Step.stop(Reason.UNREADABLE, "write a number");
         }
         return parts.size() == 1 ? Step.of(parts.get(0).quantity()) : joined(parts);
+    }
+
+    /** {@code 11 1/2 in} as {@code 11.5 in}. */
+    private static String withoutTapeFraction(String text, DecimalMark decimal) {
+        Matcher tape = Shapes.TAPE.matcher(text);
+        if (!tape.find()) {
+            return text;
+        }
+        int eighths = Integer.parseInt(tape.group(2)) * (8 / Integer.parseInt(tape.group(3)));
+        if (eighths >= 8) {
+            return text;
+        }
+        String thousandths = Integer.toString(1000 + 125 * eighths).substring(1);
+        return text.substring(0, tape.start()) + tape.group(1) + decimal.mark() + thousandths + " "
+                + text.substring(tape.end());
     }
 
     /** One number with the unit directly behind it. */

@@ -17,6 +17,7 @@ public enum Unit {
     METRES_PER_SECOND("m/s", Dimension.SPEED, "1"),
     CENTIMETRES_PER_SECOND("cm/s", Dimension.SPEED, "0.01"),
     FEET_PER_SECOND("ft/s", Dimension.SPEED, "0.3048"),
+    MILLIMETRES_PER_SECOND("mm/s", Dimension.SPEED, "0.001"),
     KILOMETRES_PER_HOUR("km/h", Dimension.SPEED, null),
     STEPS_PER_MINUTE("steps/min", Dimension.FREQUENCY, "1"),
     STEPS("steps", Dimension.COUNT, "1"),
@@ -24,7 +25,14 @@ public enum Unit {
     TRIES("tries", Dimension.COUNT, "1"),
     PROPORTION("proportion", Dimension.SHARE, "1"),
     PERCENT("%", Dimension.SHARE, "0.01"),
-    POINTS("points", Dimension.POINTS, "1");
+    POINTS("points", Dimension.POINTS, "1"),
+    RATIO("ratio", Dimension.RATIO, "1"),
+    CENTIMETRES_PER_STEP_RATE("cm/(steps/min)", Dimension.WALK_RATIO, "1"),
+    SQUARE_MILLIMETRES("mm2", Dimension.AREA, "0.000001"),
+    SQUARE_CENTIMETRES("cm2", Dimension.AREA, "0.0001"),
+    HERTZ("Hz", Dimension.OSCILLATION, "1"),
+    METRES_PER_SECOND_SQUARED("m/s2", Dimension.ACCELERATION, "1"),
+    INTEGRATED_JERK("m2/s5", Dimension.JERK, "1");
 
     private final String symbol;
     private final Dimension dimension;

@@ -107,8 +107,9 @@ public record ValueGrammar(DecimalMark decimal, ValueWords words) {
         if (isWords(body) && !(expecting == Expecting.TRIES && yesOrNo)) {
             return Optional.of(new Refusal(
                     Reason.WORD_UNKNOWN,
-                    words.nearest(body)
-                            .map(known -> "did you mean " + known + "?")
+                    words.opening(body)
+                            .map(known -> "write " + known + " here, and the rest in the note")
+                            .or(() -> words.nearest(body).map(known -> "did you mean " + known + "?"))
                             .orElse("words belong in the note")));
         }
         return Optional.empty();

@@ -76,6 +76,19 @@ public record ValueWords(Map<String, Why> meaning) {
         return Optional.ofNullable(meaning.get(fold(written)));
     }
 
+    /** The known word of at least three letters that a cell begins with, before a sign and more, as in {@code refused - crying}. */
+    Optional<String> opening(String written) {
+        String text = CellText.fold(written);
+        int end = 0;
+        while (end < text.length() && (Character.isLetter(text.charAt(end)) || text.charAt(end) == ' ')) {
+            end++;
+        }
+        String word = text.substring(0, end).strip();
+        return end < text.length() && word.length() > 2 && meaning.containsKey(word)
+                ? Optional.of(word)
+                : Optional.empty();
+    }
+
     /** The known word that was probably meant. */
     public Optional<String> nearest(String written) {
         return Spelling.nearest(fold(written), meaning.keySet());

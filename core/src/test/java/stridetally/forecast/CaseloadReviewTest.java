@@ -161,4 +161,21 @@ class CaseloadReviewTest {
                 "ended",
                 review(caseload(List.of(), left, goal), known).judgement().word());
     }
+
+    @Test
+    void rulesOfThumbStandBesideTheJudgementAndChangeNothing() {
+        Goal goal = new MadeGoal().made();
+        GoalScore score = MadeScore.of(goal, List.of(weekly(Side.NONE, "4", "4", "4", "4", "4", "4")));
+        CaseloadReview plain =
+                CaseloadReview.of(caseload(List.of(), Optional.empty(), goal), List.of(score), AS_OF, OWN);
+        CaseloadReview ruled = plain.beside(new RulesOfThumb(4, 4));
+        GoalReview before = plain.goals().get(0);
+        GoalReview after = ruled.goals().get(0);
+        assertEquals(before.judgement(), after.judgement());
+        assertEquals(before.sides().get(0).forecast(), after.sides().get(0).forecast());
+        assertTrue(before.sides().get(0).rulesOfThumb().isEmpty());
+        assertTrue(after.reason(after.sides().get(0))
+                .startsWith(before.reason(before.sides().get(0))
+                        + "; rule of the last sessions: the last 4 are all worse"));
+    }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.SplittableRandom;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -63,6 +64,31 @@ class ForecastPartsTest {
         for (int i = 0; i < 5; i++) {
             assertEquals(one.normal(), -other.normal());
             assertEquals(one.share(), other.share());
+        }
+    }
+
+    @Test
+    void theStreamIsThatOfTheJdk() {
+        DrawnNumbers ours = DrawnNumbers.of(-42);
+        SplittableRandom theirs = new SplittableRandom(-42);
+        for (int i = 0; i < 50; i++) {
+            assertEquals(theirs.nextLong(), ours.seed());
+            assertEquals(theirs.nextDouble(), ours.share());
+            theirs.nextInt();
+            assertTrue(ours.below(8) < 8);
+        }
+    }
+
+    @Test
+    void everyNumberBelowABoundIsAsLikely() {
+        DrawnNumbers numbers = DrawnNumbers.of(5);
+        int[] drawn = new int[3];
+        for (int i = 0; i < 30_000; i++) {
+            drawn[numbers.below(3)]++;
+        }
+        for (int one : drawn) {
+            // 10,000 each; four standard deviations of a binomial share of 1/3 are 327
+            assertEquals(10_000, one, 327);
         }
     }
 

@@ -1,6 +1,7 @@
 package stridetally.forecast;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -19,11 +20,17 @@ import stridetally.trend.MadeGoal;
 /**
  * Measured people instead of made-up ones: sleepstudy of R's lme4 (days 1 to 5 after a baseline of day 0, forecast of day 9)
  * and Orthodont of R's nlme (ages 8 to 12, with the first as the baseline too, forecast of age 14). A day, or a year, is
- * taken as four weeks. The observed value is one session about the line, so no interval of the line is held against it.
+ * taken as four weeks. The observed value is one session about the line, so the range of the line is widened by the scatter of
+ * one session before it is held against it.
  */
 class OpenDataForecastTest {
     private static final LocalDate START = LocalDate.parse("2026-01-05");
     private static final int WEEKS = 4;
+    // residual standard deviations of (1 + time | person) by REML, lme4 1.1-31; ms and mm
+    private static final double SLEEP_SCATTER = 25.59182;
+    private static final double JAW_SCATTER = 1.31004;
+    // qnorm(0.9)
+    private static final double NINETY = 1.2815515655446004;
     private static final Thresholds FROM_THREE = new Thresholds(0.7, 0.3, 3, 600, 4, 0.2);
 
     private record Person(Map<Integer, String> values) {}
@@ -43,9 +50,18 @@ class OpenDataForecastTest {
         return new ArrayList<>(people.values());
     }
 
-    /** Mean absolute error of a forecaster on the last occasion. */
-    private static double error(
-            List<Person> people, Forecaster forecaster, int first, int lastKnown, int due, double way) {
+    /**
+     * How a forecaster did on the last occasion.
+     *
+     * @param error mean absolute error of the line
+     * @param covered share of observed values within an 80 % range of one session: the range of the line, widened by the scatter
+     *     of a session as lme4 gives it (residual standard deviation)
+     * @param width mean width of the range of the line
+     */
+    private record Done(double error, double covered, double width) {}
+
+    private static Done onTheLast(
+            List<Person> people, Forecaster forecaster, int first, int lastKnown, int due, double way, double scatter) {
         List<ForecastCase> cases = new ArrayList<>();
         for (Person person : people) {
             double baseline =
@@ -67,30 +83,45 @@ class OpenDataForecastTest {
             cases.add(made.made());
         }
         List<Forecast> forecasts = forecaster.forecast(cases);
-        double sum = 0;
+        double error = 0;
+        double covered = 0;
+        double width = 0;
         for (int i = 0; i < forecasts.size(); i++) {
             double seen = Double.parseDouble(
                     Objects.requireNonNull(people.get(i).values().get(due)));
-            sum += Math.abs(((Forecast.Outlook) forecasts.get(i)).value() - seen);
+            Forecast.Outlook said = assertInstanceOf(Forecast.Outlook.class, forecasts.get(i));
+            error += Math.abs(said.value() - seen);
+            double half = Math.hypot((said.high80() - said.low80()) / 2, NINETY * scatter);
+            covered += Math.abs(seen - (said.low80() + said.high80()) / 2) <= half ? 1 : 0;
+            width += said.high80() - said.low80();
         }
-        return sum / forecasts.size();
+        int n = forecasts.size();
+        return new Done(error / n, covered / n, width / n);
     }
 
     @Test
     void lastDayOfTheSleepStudy() throws IOException {
         List<Person> people = read("sleepstudy.csv", 0, 1, 2);
         assertEquals(18, people.size());
-        double own = error(people, new OwnLineForecaster(FROM_THREE), 0, 5, 9, 100);
-        double pooled = error(people, new PooledForecaster(FROM_THREE), 0, 5, 9, 100);
-        assertTrue(pooled < own, "mean absolute error in ms: pooled " + pooled + ", own line " + own);
+        Done own = onTheLast(people, new OwnLineForecaster(FROM_THREE), 0, 5, 9, 100, SLEEP_SCATTER);
+        Done pooled = onTheLast(people, new PooledForecaster(FROM_THREE), 0, 5, 9, 100, SLEEP_SCATTER);
+        assertTrue(pooled.error() < own.error(), "ms: pooled " + pooled + ", own line " + own);
+        // 80 % of 18 are 14; both ways hold fewer, since people who sleep little slow down faster and faster: 10 and
+        // 12.
+        // Fewer than half would be a broken range
+        assertTrue(pooled.covered() >= 0.5 && own.covered() >= 0.5, "pooled " + pooled + ", own line " + own);
+        assertTrue(pooled.width() < own.width(), "pooled " + pooled + ", own line " + own);
     }
 
     @Test
     void lastYearOfOrthodont() throws IOException {
         List<Person> people = read("orthodont.csv", 0, 1, 2);
         assertEquals(27, people.size());
-        double own = error(people, new OwnLineForecaster(FROM_THREE), 8, 12, 14, 5);
-        double pooled = error(people, new PooledForecaster(FROM_THREE), 8, 12, 14, 5);
-        assertTrue(pooled < own, "mean absolute error in mm: pooled " + pooled + ", own line " + own);
+        Done own = onTheLast(people, new OwnLineForecaster(FROM_THREE), 8, 12, 14, 5, JAW_SCATTER);
+        Done pooled = onTheLast(people, new PooledForecaster(FROM_THREE), 8, 12, 14, 5, JAW_SCATTER);
+        assertTrue(pooled.error() < own.error(), "mm: pooled " + pooled + ", own line " + own);
+        // 80 % of 27, within two standard deviations of a share of so few (0.077 each)
+        assertEquals(0.8, pooled.covered(), 0.155, "pooled " + pooled + ", own line " + own);
+        assertTrue(pooled.width() < own.width() / 2, "pooled " + pooled + ", own line " + own);
     }
 }

@@ -113,59 +113,124 @@ class PooledForecasterTest {
         assertTrue(capped.notes().stream().anyMatch(note -> note.contains("4 of 6 values are capped")));
     }
 
+    private static MadeCase made(MadeGoal goal) {
+        return new MadeCase(goal.made(), AS_OF);
+    }
+
+    private static String refused(ForecastCase odd) {
+        List<ForecastCase> cases = climbing();
+        cases.add(odd);
+        return assertInstanceOf(Forecast.NoOutlook.class, POOLED.forecast(cases).get(8))
+                .reason();
+    }
+
+    /** The records refuse a NaN, a chance outside 0 to 1 and a value outside its range. */
+    private static Forecast.Outlook answered(ForecastCase odd) {
+        List<ForecastCase> cases = climbing();
+        cases.add(odd);
+        Forecast.Outlook answer = outlook(POOLED.forecast(cases).get(8));
+        assertTrue(answer.notes().size() > 1, () -> answer.notes().toString());
+        return answer;
+    }
+
     @Test
-    void everyOddCaseGetsAnAnswerOrAReason() {
-        LocalDate decade = LocalDate.parse("2016-12-04");
-        String[] many = IntStream.range(0, 2000)
-                .mapToObj(i -> Integer.toString(4 + i % 5))
-                .toArray(String[]::new);
-        MadeCase daily = new MadeCase(new MadeGoal().baselineDate("2010-01-01").made(), AS_OF);
-        for (int i = 0; i < many.length; i++) {
-            daily.on(AS_OF.minusDays(many.length - i), many[i]);
-        }
-        MadeCase capped = new MadeCase(new MadeGoal().made(), AS_OF);
+    void aBaselineThatIsTheTargetHasNoWayToGo() {
+        assertEquals(
+                "the goal has a target that is its baseline, so there is no way to go",
+                refused(made(new MadeGoal().target("4"))
+                        .weekly("4", "5", "4", "5")
+                        .made()));
+    }
+
+    @Test
+    void aDueDateThatHasPassedIsForecastOnThatDay() {
+        Forecast.Outlook passed = answered(made(new MadeGoal().due("2026-11-20"))
+                .weekly("5", "6", "5", "7", "8")
+                .made());
+        assertTrue(passed.notes().contains("the due date has passed; the figures are those of the line on 2026-11-20"));
+    }
+
+    @Test
+    void twoGoalsOnOneSeriesGetTheSameAnswer() {
+        List<ForecastCase> cases = climbing();
+        cases.add(weekly("5", "6", "7", "6"));
+        cases.add(weekly("5", "6", "7", "6"));
+        List<Forecast> forecasts = POOLED.forecast(cases);
+        assertEquals(outlook(forecasts.get(8)), outlook(forecasts.get(9)));
+    }
+
+    @Test
+    void noSessionAndOneSessionAreTooFew() {
+        assertEquals("0 of 4 sessions with a value that a forecast needs", refused(weekly()));
+        assertEquals("1 of 4 sessions with a value that a forecast needs", refused(weekly("5")));
+        assertEquals(
+                "0 of 4 sessions with a value that a forecast needs",
+                assertInstanceOf(
+                                Forecast.NoOutlook.class,
+                                POOLED.forecast(List.of(weekly())).get(0))
+                        .reason());
+        assertEquals(List.of(), POOLED.forecast(List.of()));
+    }
+
+    @Test
+    void sessionsThatAllStoppedAtTheCapShowNoChange() {
+        MadeCase capped = made(new MadeGoal());
         for (int week = 5; week >= 0; week--) {
             capped.session(MadeSession.atLeast(AS_OF.minusWeeks(week), "10").made());
         }
-        List<ForecastCase> cases = List.of(
-                new MadeCase(new MadeGoal().target("4").made(), AS_OF)
-                        .weekly("4", "5", "4", "5")
-                        .made(),
-                new MadeCase(new MadeGoal().due("2026-11-20").made(), AS_OF)
-                        .weekly("5", "6", "5", "7", "8")
-                        .made(),
-                weekly("5", "6", "7", "6"),
-                weekly("5", "6", "7", "6"),
-                weekly(),
-                weekly("5"),
-                capped.made(),
-                weekly("6", "6", "6", "6", "6"),
-                daily.made(),
-                new MadeCase(new MadeGoal().baselineDate("2010-01-01").made(), AS_OF)
-                        .on(decade, "5")
-                        .weekly("6", "7", "8")
-                        .made(),
-                new MadeCase(new MadeGoal().target("4.000000001").made(), AS_OF)
-                        .weekly("5", "6", "5", "7")
-                        .made(),
-                new MadeCase(new MadeGoal().target("4000000000").made(), AS_OF)
-                        .weekly("5", "6", "5", "7")
-                        .made(),
-                new MadeCase(new MadeGoal().keep().made(), AS_OF)
-                        .weekly("5", "6", "5", "7")
-                        .made());
-        List<Forecast> forecasts = POOLED.forecast(cases);
-        assertEquals(cases.size(), forecasts.size());
-        String reason =
-                assertInstanceOf(Forecast.NoOutlook.class, forecasts.get(0)).reason();
-        assertEquals("the goal has a target that is its baseline, so there is no way to go", reason);
-        // the records refuse a NaN and a blank reason; so many answers there must be at least
-        assertEquals(forecasts.get(2), forecasts.get(3));
-        assertInstanceOf(Forecast.NoOutlook.class, forecasts.get(4));
-        assertInstanceOf(Forecast.NoOutlook.class, forecasts.get(5));
-        assertInstanceOf(Forecast.NoOutlook.class, forecasts.get(6));
-        for (int i : new int[] {1, 2, 7, 8, 9, 10, 11, 12}) {
-            assertInstanceOf(Forecast.Outlook.class, forecasts.get(i), "case " + i + ": " + forecasts.get(i));
+        assertEquals("all 6 values are capped; caps alone show no change", refused(capped.made()));
+    }
+
+    @Test
+    void equalSessionsAreNotTakenForCertainty() {
+        Forecast.Outlook equal = answered(weekly("6", "6", "6", "6", "6"));
+        assertTrue(equal.low80() < equal.value() && equal.value() < equal.high80(), equal::toString);
+    }
+
+    @Test
+    void twoThousandSessionsAreAnswered() {
+        MadeCase daily = made(new MadeGoal().baselineDate("2010-01-01"));
+        for (int i = 0; i < 2000; i++) {
+            daily.on(AS_OF.minusDays(2000 - i), Integer.toString(4 + i % 5));
         }
+        Forecast.Outlook many = answered(daily.made());
+        // five values in turn about 6: the line stands there, and 2,000 sessions leave little doubt
+        assertEquals(6, many.value(), 0.5);
+    }
+
+    @Test
+    void datesADecadeApartAreAnswered() {
+        answered(made(new MadeGoal().baselineDate("2010-01-01"))
+                .on(LocalDate.parse("2016-12-04"), "5")
+                .weekly("6", "7", "8")
+                .made());
+    }
+
+    @Test
+    void aTargetInAnotherUnitThanTheSessionsIsForecastAsItIsWritten() {
+        // a way too small for a scale falls back on the own line and says so; a huge one is simply far
+        Forecast.Outlook tiny = answered(made(new MadeGoal().target("4.000000001"))
+                .weekly("5", "6", "5", "7")
+                .made());
+        assertTrue(
+                tiny.notes()
+                        .contains("from this student's own line alone, without the caseload: values further from the"
+                                + " baseline than 12 times the way to the target"),
+                () -> tiny.notes().toString());
+        Forecast.Outlook huge = answered(made(new MadeGoal().target("4000000000"))
+                .weekly("5", "6", "5", "7")
+                .made());
+        // as the climbing caseload goes its way; the sessions of this child go nowhere on that scale
+        assertTrue(huge.chanceLine() < 0.5, huge::toString);
+    }
+
+    @Test
+    void aLevelToKeepIsForecastFromTheOwnLine() {
+        Forecast.Outlook kept =
+                answered(made(new MadeGoal().keep()).weekly("5", "6", "5", "7").made());
+        assertTrue(
+                kept.notes()
+                        .contains(
+                                "from this student's own line alone, without the caseload: a level to keep is not a way to go"));
     }
 }

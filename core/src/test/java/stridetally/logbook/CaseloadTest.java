@@ -221,6 +221,15 @@ class CaseloadTest {
         assertEquals("555-0142", logbook.contact().phone());
     }
 
+    @Test
+    void aPrecautionThatIsNotOnTheListIsToldAndTheStudentStays() {
+        book.write("students.csv", "student,precautions\nS01,none\nS02,seizures; No Jumps\nS03,neck;hipp\nS04,\n");
+        Checked<Caseload> checked = book.open().caseload();
+        assertEquals(List.of("students.csv:4:2 PRECAUTION_UNKNOWN"), places(checked));
+        assertEquals("", checked.problems().get(0).found(), "it may hold anything");
+        assertEquals(4, checked.value().orElseThrow().students().size());
+    }
+
     private Caseload fine() {
         Checked<Caseload> checked = book.open().caseload();
         assertEquals(

@@ -28,13 +28,19 @@ class MalformedFilesTest {
     private static final Path FILES = Path.of("src/test/resources/malformed/trials");
 
     /** Codes that no log of trials can raise, or not in a file of sane size, with the test that holds them. */
-    private static final Map<ProblemCode, String> ELSEWHERE = Map.of(
-            ProblemCode.ROW_TOO_LONG, "stridetally.table.TableReaderTest",
-            ProblemCode.FIELD_MISSING, "stridetally.logbook.CaseloadTest",
-            ProblemCode.FIELD_UNREADABLE, "stridetally.logbook.CaseloadTest",
-            ProblemCode.COLUMN_UNKNOWN, "stridetally.logbook.CaseloadTest",
-            ProblemCode.GOAL_STUDENT_UNKNOWN, "stridetally.logbook.CaseloadTest",
-            ProblemCode.GOAL_UNCLEAR, "stridetally.logbook.CaseloadTest");
+    private static final Map<ProblemCode, String> ELSEWHERE = Map.ofEntries(
+            Map.entry(ProblemCode.ROW_TOO_LONG, "stridetally.table.TableReaderTest"),
+            Map.entry(ProblemCode.FIELD_MISSING, "stridetally.logbook.CaseloadTest"),
+            Map.entry(ProblemCode.FIELD_UNREADABLE, "stridetally.logbook.CaseloadTest"),
+            Map.entry(ProblemCode.COLUMN_UNKNOWN, "stridetally.logbook.CaseloadTest"),
+            Map.entry(ProblemCode.GOAL_STUDENT_UNKNOWN, "stridetally.logbook.CaseloadTest"),
+            Map.entry(ProblemCode.GOAL_UNCLEAR, "stridetally.logbook.CaseloadTest"),
+            Map.entry(ProblemCode.PRECAUTION_UNKNOWN, "stridetally.logbook.CaseloadTest"),
+            Map.entry(ProblemCode.SAMPLE_TIME, "stridetally.recordings.BadRecordingsTest"),
+            Map.entry(ProblemCode.SAMPLE_UNREADABLE, "stridetally.recordings.BadRecordingsTest"),
+            Map.entry(ProblemCode.STRIDE_DROPPED, "stridetally.recordings.BadRecordingsTest"),
+            Map.entry(ProblemCode.RECORDING_DOUBTFUL, "stridetally.recordings.BadRecordingsTest"),
+            Map.entry(ProblemCode.RECORDING_REFUSED, "stridetally.recordings.BadRecordingsTest"));
 
     static Stream<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(FILES)) {

@@ -66,6 +66,8 @@ class CatalogueTest {
                 "hop-distance",
                 "success",
                 "independent-share",
+                "rests",
+                "side-time",
                 "falls"
             })
     void knowsEveryMeasureThatALogMayName(String id) {
@@ -83,6 +85,7 @@ class CatalogueTest {
             used.addAll(List.of(measure.source().split(" ", -1)));
         }
         PublishedError.all().forEach(error -> used.add(error.source()));
+        Reference.all().forEach(value -> used.add(value.source()));
         assertEquals(new TreeSet<>(citations.keySet()), used);
         citations.forEach((id, citation) -> assertFalse(citation.isBlank(), id));
     }
@@ -104,7 +107,7 @@ class CatalogueTest {
     @Test
     void everyMeasureHasPlainWordsAndAnAliasForOneMeasureOnly() {
         Set<String> aliases = new HashSet<>();
-        for (Map<String, String> row : CatalogueResource.records("measures.csv")) {
+        for (Map<String, String> row : CatalogueResource.records("measures.tsv")) {
             Set<String> own = new HashSet<>(
                     Arrays.asList((row.get("id") + "|" + row.get("name") + "|" + row.get("aliases")).split("\\|", -1)));
             Set<String> folded = new HashSet<>();
@@ -122,7 +125,18 @@ class CatalogueTest {
         catalogue.all().stream()
                 .filter(measure -> measure.better().isEmpty())
                 .forEach(measure -> without.add(measure.id().text()));
-        assertEquals(Set.of("cadence", "walk-steps"), without);
+        assertEquals(
+                Set.of(
+                        "cadence",
+                        "walk-steps",
+                        "walk-ratio",
+                        "stride-time",
+                        "step-time",
+                        "stance-share",
+                        "swing-share",
+                        "single-support",
+                        "sway-frequency"),
+                without);
     }
 
     @Test

@@ -11,7 +11,7 @@ import stridetally.measures.Measure;
 import stridetally.model.MeasureId;
 import stridetally.table.Cell;
 
-/** The listed catalogue says of a measure what its row in {@code measures.csv} says. */
+/** The listed catalogue says of a measure what its row in {@code measures.tsv} says. */
 final class CatalogueRowsTest {
     private static String cell(Measure measure, String column) {
         List<Cell> row = new CatalogueRows(Catalogue.citations()).row(measure);

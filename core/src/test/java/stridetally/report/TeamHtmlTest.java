@@ -21,7 +21,7 @@ import stridetally.problem.ProblemCode;
 
 /** The team's page as HTML: well formed, led through by headings and captions, in need of nothing else, the same words. */
 class TeamHtmlTest {
-    private static final String BAD =
+    static final String BAD =
             "</style></script><script src=\"http://x.invalid/a.js\">alert(1)</script> | <img src=x onerror=alert(1)>\n"
                     + "# Met\n```\nx\n```\n![a](http://x.invalid/b.png) [c](javascript:alert(1)) <http://x.invalid>"
                     + " &lt;b&gt; \u0000\u0008\u202e\ud800 {{x}} $1 \\1 |a|b|\n\n- x\n1. y";
@@ -46,7 +46,8 @@ class TeamHtmlTest {
         check(Xml.of(caseload.toString()));
     }
 
-    private static void check(Xml page) {
+    /** What every page must hold, whichever it is. */
+    static void check(Xml page) {
         assertEquals("en", page.document().getDocumentElement().getAttribute("lang"));
         assertFalse(page.all("title").get(0).getTextContent().isBlank());
         int level = 0;
@@ -151,7 +152,7 @@ class TeamHtmlTest {
         assertEquals(html(MadeCaseload.rich()), html(MadeCaseload.rich()));
     }
 
-    private static MadeCaseload made(String words) {
+    static MadeCaseload made(String words) {
         MadeCaseload made = MadeCaseload.rich();
         made.goals.clear();
         MadeCaseload.Draft draft = new MadeCaseload.Draft();

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stridetally.model.MeasureId;
 import stridetally.model.Protocol;
@@ -50,14 +52,21 @@ final class ObserverPairsTest {
                 value);
     }
 
-    private static String text(ObserverPairs.OfMeasure found) {
+    private static String text(ObserverPairs pairs) {
+        return pairs.byMeasure().getOrDefault(STEPS, List.of()).stream()
+                .map(ObserverPairsTest::text)
+                .collect(Collectors.joining(" | "));
+    }
+
+    private static String text(ObserverPairs.OfObservers found) {
         StringBuilder text = new StringBuilder();
         found.pairs()
                 .forEach(pair -> text.append(pair.first().asWritten())
                         .append('/')
                         .append(pair.second().asWritten())
                         .append(' '));
-        return text + "alone " + found.firstAlone() + " " + found.secondAlone();
+        return text + "alone " + found.firstAlone().size() + " "
+                + found.secondAlone().size();
     }
 
     @Test
@@ -67,7 +76,7 @@ final class ObserverPairsTest {
         pairs.add(trial("pt-1", 2, "5"));
         pairs.add(trial("pta-1", 2, "6"));
         pairs.add(trial("pta-1", 1, "3"));
-        assertEquals("5/6 4/3 alone 0 0", text(pairs.byMeasure().getOrDefault(STEPS, none())));
+        assertEquals("4/3 5/6 alone 0 0", text(pairs));
     }
 
     @Test
@@ -77,7 +86,7 @@ final class ObserverPairsTest {
         pairs.add(trial("pta-1", 0, "3"));
         pairs.add(trial("pt-1", 0, "5"));
         pairs.add(trial("pta-1", 0, "6"));
-        assertEquals("4/3 5/6 alone 0 0", text(pairs.byMeasure().getOrDefault(STEPS, none())));
+        assertEquals("4/3 5/6 alone 0 0", text(pairs));
     }
 
     @Test
@@ -85,7 +94,7 @@ final class ObserverPairsTest {
         ObserverPairs pairs = new ObserverPairs();
         pairs.addSecond(trial("", 1, "3"));
         pairs.add(trial("", 1, "4"));
-        assertEquals("4/3 alone 0 0", text(pairs.byMeasure().getOrDefault(STEPS, none())));
+        assertEquals("4/3 alone 0 0", text(pairs));
     }
 
     @Test
@@ -96,7 +105,7 @@ final class ObserverPairsTest {
         pairs.add(trial("pt-1", 3, "6"));
         pairs.addSecond(trial("pta-1", 1, "4"));
         pairs.addSecond(trial("pta-1", 4, "9"));
-        assertEquals("4/4 alone 2 1", text(pairs.byMeasure().getOrDefault(STEPS, none())));
+        assertEquals("4/4 alone 2 1", text(pairs));
     }
 
     @Test
@@ -104,11 +113,11 @@ final class ObserverPairsTest {
         ObserverPairs pairs = new ObserverPairs();
         pairs.add(trial("pt-1", 1, "4", Map.of("shoes", "on", "line_length", "3m")));
         pairs.addSecond(trial("pta-1", 1, "4", Map.of("shoes", "off")));
-        assertEquals("alone 0 1", text(pairs.byMeasure().getOrDefault(STEPS, none())));
+        assertEquals("alone 1 1", text(pairs));
         ObserverPairs silent = new ObserverPairs();
         silent.add(trial("pt-1", 1, "4", Map.of("shoes", "on", "line_length", "3m")));
         silent.addSecond(trial("pta-1", 1, "5", Map.of("shoes", "on")));
-        assertEquals("4/5 alone 0 0", text(silent.byMeasure().getOrDefault(STEPS, none())));
+        assertEquals("4/5 alone 0 0", text(silent));
     }
 
     @Test
@@ -119,7 +128,24 @@ final class ObserverPairsTest {
         assertTrue(pairs.byMeasure().isEmpty());
     }
 
-    private static ObserverPairs.OfMeasure none() {
-        return new ObserverPairs.OfMeasure(java.util.List.of(), -1, -1);
+    @Test
+    void aThirdObserverIsComparedWithEachOfTheOthersAndLumpedWithNone() {
+        ObserverPairs pairs = new ObserverPairs();
+        pairs.add(trial("pt-1", 1, "4"));
+        pairs.add(trial("pt-1", 2, "5"));
+        pairs.add(trial("pta-1", 1, "3"));
+        pairs.add(trial("pta-1", 2, "6"));
+        pairs.add(trial("pta-2", 1, "9"));
+        // By hand: pt-1 with pta-1, pt-1 with pta-2 (which lacks try 2), pta-1 with pta-2.
+        assertEquals("4/3 5/6 alone 0 0 | 4/9 alone 1 0 | 3/9 alone 1 0", text(pairs));
+    }
+
+    @Test
+    void tryTwiceWrittenIsNotGuessed() {
+        ObserverPairs pairs = new ObserverPairs();
+        pairs.add(trial("pt-1", 1, "4"));
+        pairs.add(trial("pta-1", 1, "3"));
+        pairs.add(trial("pta-1", 1, "5"));
+        assertEquals("alone 1 2", text(pairs));
     }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Made-up caseloads: what was asked for is in them, and the pooled forecast does on them what it must. */
@@ -23,10 +23,10 @@ class CalibrationTest {
 
     @Test
     void aStreakIsCountedByHand() {
-        MadeSession met = new MadeSession(7, List.of(1.0, 1.1, 1.2, 1.3, 0.2), false);
-        MadeSession missed = new MadeSession(14, List.of(1.0, 1.1, 1.2, 0.9, 0.2), false);
-        MadeSession later = new MadeSession(21, List.of(1.0, 1.1, 1.2, 1.0, 1.2), false);
-        MadeSession last = new MadeSession(28, List.of(1.0, 1.1, 1.2, 1.0, 1.2), false);
+        MadeSession met = new MadeSession(7, List.of(1.0, 1.1, 1.2, 1.3, 0.2), 0);
+        MadeSession missed = new MadeSession(14, List.of(1.0, 1.1, 1.2, 0.9, 0.2), 0);
+        MadeSession later = new MadeSession(21, List.of(1.0, 1.1, 1.2, 1.0, 1.2), 0);
+        MadeSession last = new MadeSession(28, List.of(1.0, 1.1, 1.2, 1.0, 1.2), 0);
         MadeChild child = new MadeChild(0.9, List.of(met, missed, later, last));
         assertEquals(1, child.streak(7));
         assertEquals(0, child.streak(14));
@@ -46,7 +46,10 @@ class CalibrationTest {
         assertTrue(cell.pooled().brier() < cell.own().brier());
         assertTrue(cell.limit().brier() < cell.own().brier());
         assertTrue(cell.pooled().coverage() > 0.65 && cell.pooled().coverage() < 0.95);
-        assertEquals(OptionalInt.empty(), few.weeksUntil(Scenario.BASE, 0.999));
-        assertEquals(OptionalInt.of(9), few.weeksUntil(Scenario.BASE, 0.1));
+        assertEquals(Optional.empty(), few.rightFrom(Scenario.BASE, 0.999));
+        CalibrationCell from = few.rightFrom(Scenario.BASE, 0.1).orElseThrow();
+        assertEquals(9, from.weeks());
+        // one a week, and no break in the first nine
+        assertEquals(9, from.sessions());
     }
 }

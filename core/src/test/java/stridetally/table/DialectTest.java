@@ -39,6 +39,14 @@ class DialectTest {
         assertEquals(Dialect.COMMA, Dialect.sniff(List.of(), KNOWN));
     }
 
+    /** A line break typed into a heading leaves its quote open in the first line. */
+    @Test
+    void aHeadingOfTwoLinesHidesNoDelimiter() {
+        assertEquals(
+                Dialect.COMMA,
+                Dialect.sniff(List.of("student,date,\"Single leg", "stance\",value", "S1,x,3,4"), KNOWN));
+    }
+
     @Test
     void takesTheWordOfASepLine() {
         assertEquals(new Dialect('|', true), Dialect.sniff(List.of("sep=|", "student,date,value"), KNOWN));

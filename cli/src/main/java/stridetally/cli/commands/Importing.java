@@ -59,10 +59,13 @@ final class Importing {
         given = how.columns().map(path -> FormFile.read(path, path.toString()));
         Logbook before = how.begin() ? Logbook.plan(folder, idOf(folder)) : Logbook.open(folder, Optional.empty());
         OpenLogbook open = OpenLogbook.of(before);
-        List<Table> tables =
-                new Tables(console, how, rules(open), forms(open), names(before), drafts(output)).of(files, given);
+        Tables found = new Tables(console, how, rules(open), forms(open), names(before), drafts(output));
+        List<Table> tables = found.of(files, given);
         if (tables.size() > 1 || how.begin()) {
             check(tables, before);
+        }
+        if (how.strict() && found.leftOut()) {
+            throw new InputRefused("--strict: a recording, or a part of one, could not be used, so nothing was taken");
         }
         if (how.strict()) {
             refuseAnySetAside(read(tables, before, Optional.empty()));
@@ -70,7 +73,8 @@ final class Importing {
         List<ImportedFile> done = how.dryRun() ? read(tables, before, Optional.empty()) : write(tables);
         done.forEach(this::tell);
         write(tables, done, output);
-        return done.stream().anyMatch(file -> file.setAside() > 0) ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+        boolean setAside = found.leftOut() || done.stream().anyMatch(file -> file.setAside() > 0);
+        return setAside ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
     /** Where a mapping to be filled in goes, when one was asked for. */

@@ -20,17 +20,24 @@ import stridetally.cli.options.ForecastWay;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.RecordingOptions;
 import stridetally.cli.options.ScoreBy;
 import stridetally.cli.options.ScoreByWord;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.cli.output.AgreementOutput;
+import stridetally.cli.output.ExposureOutput;
 import stridetally.cli.output.GoalOutput;
+import stridetally.cli.output.HelpOutput;
+import stridetally.cli.output.ReferenceOutput;
 import stridetally.cli.output.SessionOutput;
+import stridetally.cli.output.SidesOutput;
 import stridetally.cli.output.TrialOutput;
+import stridetally.ingest.WhichReader;
 import stridetally.model.GoalId;
 import stridetally.model.StudentCode;
+import stridetally.recordings.RecordingKind;
 
 /** {@code score}: what was counted, by trial, session, period, goal or student. */
 public final class ScoreCommand implements Subcommand {
@@ -43,7 +50,7 @@ public final class ScoreCommand implements Subcommand {
             "WHAT",
             ScoreBy.class,
             new ScoreByWord(),
-            "${COMPLETION-CANDIDATES} (default: session; a bare log has sessions only).");
+            "${COMPLETION-CANDIDATES} (default: session; a bare log has session, sides and exposure).");
 
     private final ValueOption<String> goal =
             ValueOption.text("--goal", "GOAL", "With --by trial: what this goal makes of its trials.");
@@ -52,6 +59,7 @@ public final class ScoreCommand implements Subcommand {
             "--agreement",
             "Two observers on the same tries: percent agreement, kappa, ICC, limits of agreement, SEM, MDC95.");
 
+    private final RecordingOptions recording = new RecordingOptions();
     private final NarrowOptions narrow = new NarrowOptions();
     private final WritingOptions writing = new WritingOptions();
     private final AsOfOption asOf = new AsOfOption();
@@ -67,13 +75,17 @@ public final class ScoreCommand implements Subcommand {
         spec = declared;
         declared.usageMessage()
                 .description(
-                        "Sessions with their value, help, criterion and streak; or trials, periods, goals, students."
-                                + " Amounts are unrounded and in the unit of the unit column.")
+                        "Sessions with their value, help, criterion and streak; or trials, periods, goals, students;"
+                                + " or help (tries at each level), sides (left and right), exposure (rates of falls, rests,"
+                                + " step-offs), reference (beside published values); or the figures of a recording of footfalls"
+                                + " or sway. Amounts are unrounded and in the unit of the unit column. Each column is defined"
+                                + " by: stridetally measures --columns")
                 .footer("  stridetally score samples/logs/2026-autumn-gym.tsv --as-of 2026-11-20");
         source.addTo(declared);
         by.addTo(declared);
         goal.addTo(declared);
         agreement.addTo(declared);
+        recording.addTo(declared);
         narrow.addTo(declared);
         writing.addTo(declared);
         asOf.addTo(declared);
@@ -82,6 +94,10 @@ public final class ScoreCommand implements Subcommand {
 
     @Override
     public Integer call() {
+        Optional<RecordingKind> kind = ScoringRecordings.kind(source, recording);
+        if (kind.isPresent()) {
+            return new ScoringRecordings(console, output).run(source, kind.get(), recording);
+        }
         LocalDate day = asOf.day(console.clock());
         Sources sources = new Sources(console);
         if (agreement.typed()) {
@@ -94,12 +110,14 @@ public final class ScoreCommand implements Subcommand {
             output.write(console, content(book, output.format(Format.CSV)));
             return ExitCodes.DONE;
         }
-        if (by() != ScoreBy.SESSION || goal.typed().isPresent()) {
+        if (!by().ofBareLog() || goal.typed().isPresent()) {
             refuse("a bare log has no goals; --by " + by() + " needs a logbook");
         }
-        LogRead log = sources.log(source, writing, narrow, day);
+        // Sides and exposure look at tries one by one, which only the usual reader keeps.
+        WhichReader which = by() == ScoreBy.SESSION ? writing.reader() : WhichReader.USUAL;
+        LogRead log = sources.log(source, writing, which, narrow, day);
         sources.tellUnknown(narrow, log);
-        output.write(console, SessionOutput.log(log, narrow, output.format(Format.CSV)));
+        output.write(console, content(log, output.format(Format.CSV)));
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
@@ -125,6 +143,18 @@ public final class ScoreCommand implements Subcommand {
             case PERIOD -> GoalOutput.periods(book, shown, format);
             case GOAL -> GoalOutput.goals(book, shown, format);
             case STUDENT -> GoalOutput.students(book, shown, format);
+            case HELP -> HelpOutput.of(book, shown, format);
+            case SIDES -> SidesOutput.logbook(book, shown, narrow, format);
+            case EXPOSURE -> ExposureOutput.logbook(book, shown, format);
+            case REFERENCE -> ReferenceOutput.of(book, shown, format);
+        };
+    }
+
+    private Content content(LogRead log, Format format) {
+        return switch (by()) {
+            case SIDES -> SidesOutput.log(log, narrow, format);
+            case EXPOSURE -> ExposureOutput.log(log, narrow, format);
+            default -> SessionOutput.log(log, narrow, format);
         };
     }
 

@@ -3,7 +3,7 @@ package stridetally.cli.commands;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
@@ -20,6 +20,7 @@ import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WholeWord;
 import stridetally.cli.output.CalibrationTable;
 import stridetally.simulate.Calibration;
+import stridetally.simulate.CalibrationCell;
 import stridetally.simulate.MadeLogbook;
 import stridetally.simulate.Scenario;
 
@@ -49,7 +50,11 @@ public final class SimulateCommand implements Subcommand {
     private final ValueOption<Integer> seed =
             ValueOption.whole("--seed", 0, Integer.MAX_VALUE, "The same seed makes the same caseloads (usually 1).");
     private final ValueOption<Double> right = ValueOption.of(
-            "--right", "SHARE", Double.class, new ShareWord(), "Say from how many weeks on so many calls are right.");
+            "--right",
+            "SHARE",
+            Double.class,
+            new ShareWord(),
+            "Say from how many weeks and sessions on so many calls are right.");
     private final FlagOption chances =
             new FlagOption("--chances", "Print how the chance of the criterion kept its word instead.");
     private final ValueOption<Path> folder =
@@ -65,8 +70,8 @@ public final class SimulateCommand implements Subcommand {
         spec.usageMessage()
                 .description("With --out: the files of a logbook, a log of tries to import, and truth.csv. Without:"
                         + " judges made-up caseloads by four points, own line, pooled forecast and the limit, and prints"
-                        + " how often each was right; with --right also from how many weeks on the pooled forecast is"
-                        + " right that often.")
+                        + " how often each was right; with --right also from how many weeks and sessions on the pooled"
+                        + " forecast is right that often.")
                 .footer("  stridetally simulate --scenario base --caseloads 2 --weeks 9,18");
         scenarios.addTo(spec);
         goals.addTo(spec);
@@ -101,7 +106,7 @@ public final class SimulateCommand implements Subcommand {
                         : CalibrationTable.lines(calibration, format));
         right.typed()
                 .ifPresent(share -> scenarios()
-                        .forEach(scenario -> console.note(power(scenario, calibration.weeksUntil(scenario, share)))));
+                        .forEach(scenario -> console.note(power(scenario, calibration.rightFrom(scenario, share)))));
         return ExitCodes.DONE;
     }
 
@@ -113,11 +118,11 @@ public final class SimulateCommand implements Subcommand {
         return seed.typed().orElse(1);
     }
 
-    private static String power(Scenario scenario, OptionalInt from) {
+    private static String power(Scenario scenario, Optional<CalibrationCell> from) {
         return scenario + ": "
-                + (from.isPresent()
-                        ? "the pooled forecast is right so often from week " + from.getAsInt() + " on"
-                        : "the pooled forecast is not right so often in any of these weeks");
+                + from.map(cell -> "the pooled forecast is right so often from week " + cell.weeks()
+                                + " on, after about " + Math.round(cell.sessions()) + " sessions")
+                        .orElse("the pooled forecast is not right so often in the last of these weeks");
     }
 
     private void write(OutputFolder out) {
@@ -125,6 +130,7 @@ public final class SimulateCommand implements Subcommand {
         file(out, "logbook/logbook.toml", made.settings());
         file(out, "logbook/students.csv", made.students());
         file(out, "logbook/goals.csv", made.goals());
+        file(out, "logbook/changes.csv", made.changes());
         file(out, "trials.csv", made.trials());
         file(out, "truth.csv", made.truth());
     }

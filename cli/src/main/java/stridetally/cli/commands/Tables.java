@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stridetally.cli.Console;
 import stridetally.cli.files.FileSource;
+import stridetally.cli.input.ManifestMeasures;
+import stridetally.cli.input.RecordingFiles;
 import stridetally.cli.options.ImportKind;
 import stridetally.cli.options.ImportOptions;
 import stridetally.ingest.FormMapping;
@@ -19,6 +21,7 @@ import stridetally.ingest.TextSource;
 import stridetally.logbook.Forms;
 import stridetally.logbook.TableGuess;
 import stridetally.problem.InputRefused;
+import stridetally.recordings.RecordingKind;
 
 /** The tables of the files of an import, each with what it holds. */
 final class Tables {
@@ -28,6 +31,7 @@ final class Tables {
     private final Forms forms;
     private final Optional<NamesToCodes> names;
     private final Optional<Consumer<FormMapping>> draftWanted;
+    private boolean leftOut;
 
     /** One table: a file of text, or a sheet of a workbook. */
     record Table(TextSource text, ImportKind kind) {}
@@ -57,9 +61,33 @@ final class Tables {
             InputTables read = InputTables.of(new FileSource(file), sheet, shown);
             String path = names.map(one -> one.coded(file.toString())).orElse(file.toString());
             read.hidden().forEach(name -> console.note(path + ": sheet \"" + name + "\" is hidden and was not read"));
-            tables.addAll(known(read));
+            tables.addAll(isManifest(read) ? List.of(manifest(file, read.only())) : known(read));
         }
         return tables;
+    }
+
+    /** Whether a recording, or a part of one, could not be used. */
+    boolean leftOut() {
+        return leftOut;
+    }
+
+    private boolean isManifest(InputTables read) {
+        return how.kind()
+                .map(kind -> kind == ImportKind.MANIFEST)
+                .orElseGet(() -> recordings(read.tables().get(0))
+                        .map(kind -> kind == RecordingKind.MANIFEST)
+                        .orElse(false));
+    }
+
+    private static Optional<RecordingKind> recordings(TextSource text) {
+        return text.sheet().isPresent() ? Optional.empty() : RecordingFiles.guess(text.bytes());
+    }
+
+    private Table manifest(Path file, TextSource text) {
+        ManifestMeasures measures = ManifestMeasures.of(file, text, rules.catalogue());
+        console.tell(measures.problems());
+        leftOut |= measures.leftOut();
+        return new Table(measures.log(), ImportKind.TRIALS);
     }
 
     private List<Table> known(InputTables read) {
@@ -73,6 +101,11 @@ final class Tables {
         }
         if (known.isEmpty()) {
             TextSource first = others.get(0);
+            if (recordings(first).isPresent()) {
+                throw new InputRefused(first.bytes().name()
+                        + ": a recording does not say whose it is; name it in a manifest with the columns file, kind,"
+                        + " student, date and import that");
+            }
             throw draftWanted.isPresent() ? drafted(first) : TableGuess.refusal(first, rules, forms);
         }
         others.forEach(text -> console.note(text.bytes().name() + ": no headings we know; the sheet was not read"));

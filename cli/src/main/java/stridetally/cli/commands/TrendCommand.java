@@ -20,6 +20,7 @@ import stridetally.cli.options.ForecastOption;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.OutputOptions;
+import stridetally.cli.options.RulesOption;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.ValueOption;
 import stridetally.cli.options.WritingOptions;
@@ -40,6 +41,7 @@ public final class TrendCommand implements Subcommand {
     private final NarrowOptions narrow = new NarrowOptions();
     private final WritingOptions writing = new WritingOptions();
     private final ForecastOption forecast = new ForecastOption();
+    private final RulesOption rules = new RulesOption();
     private final AsOfOption asOf = new AsOfOption();
     private final OutputOptions output = new OutputOptions();
 
@@ -61,6 +63,7 @@ public final class TrendCommand implements Subcommand {
         narrow.addTo(spec);
         writing.addTo(spec);
         forecast.addTo(spec);
+        rules.addTo(spec);
         asOf.addTo(spec);
         output.addTo(spec);
     }
@@ -73,12 +76,14 @@ public final class TrendCommand implements Subcommand {
         if (source.isFolder()) {
             narrow.checkForLogbook();
             Predicate<StudentCode> shown = narrow::shows;
-            ScoredLogbook book = sources.logbook(source.path(), source.known(), day, forecast.way());
+            ScoredLogbook book = sources.logbook(source.path(), source.known(), day, forecast.way())
+                    .beside(rules.rules());
             sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
             draw(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format));
             return ExitCodes.DONE;
         }
+        rules.checkForLog();
         LogRead log = sources.log(source, writing, narrow, day);
         sources.tellUnknown(narrow, log);
         writeScores(SessionOutput.log(log, narrow, Format.CSV));

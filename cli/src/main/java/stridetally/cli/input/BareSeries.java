@@ -65,8 +65,13 @@ public final class BareSeries {
         SeriesScorer scorer = new SeriesScorer(catalogue::find, narrow.summary(), narrow.helpUpTo());
         Map<SeriesKey, List<Integer>> together = new LinkedHashMap<>();
         for (int one : series) {
-            together.computeIfAbsent(withoutUse(index.numbers().key(one)), any -> new ArrayList<>())
-                    .add(one);
+            SeriesKey key = withoutUse(index.numbers().key(one));
+            List<Integer> same = together.get(key);
+            if (same == null) {
+                same = new ArrayList<>();
+                together.put(key, same);
+            }
+            same.add(one);
         }
         List<SeriesKey> keys = new ArrayList<>(together.keySet());
         keys.sort(BareSeries::byKey);

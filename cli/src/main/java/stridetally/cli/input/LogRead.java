@@ -25,6 +25,9 @@ import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
 import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesSessions;
+import stridetally.scoring.SessionIndex;
+import stridetally.scoring.DerivedWalks;
+import stridetally.scoring.LegLengths;
 import stridetally.scoring.SessionTable;
 import stridetally.scoring.TrialRuns;
 import stridetally.units.DecimalMark;
@@ -34,6 +37,7 @@ import stridetally.units.DecimalMark;
  *
  * @param setAside rows that were not taken
  * @param ahead tries after the day of the run, which are left out
+ * @param walks what followed from the parts of walks; its tries are in the table
  */
 public record LogRead(
         SeriesSessions sessions,
@@ -44,7 +48,8 @@ public record LogRead(
         long blank,
         long ahead,
         ProblemTally problems,
-        String note) {
+        String note,
+        DerivedRead walks) {
 
     /** How a bare log is read, besides what it says itself. */
     public record How(LocalDate asOf, DateOrder order, DecimalMark decimals) {}
@@ -69,7 +74,8 @@ public record LogRead(
         LogRuns runs =
                 new LogRuns(read.get().parts().stream().map(BulkLog.Part::sink).toList());
         // Probes and practice as one session need the place of each row in the file, which only the usual reader keeps.
-        if (uses.size() > 1 && runs.has(Use.PRACTICE)) {
+        // What follows from the parts of walks needs a table of tries, which only the usual reader keeps too.
+        if ((uses.size() > 1 && runs.has(Use.PRACTICE)) || DerivedWalks.parts(runs.numbers())) {
             return Optional.empty();
         }
         return read.map(log -> new LogRead(
@@ -81,7 +87,8 @@ public record LogRead(
                 log.count().blank(),
                 log.ahead(),
                 log.problems(),
-                note("", log.form(), log.count())));
+                note("", log.form(), log.count()),
+                new DerivedRead(DerivedRead.Keep.GAPS_ONLY)));
     }
 
     private static LogRead of(ByteSource source, How how) {
@@ -93,6 +100,8 @@ public record LogRead(
         ProblemTally problems = new ProblemTally();
         Into into = new Into(new TrialFeed(numbers, settings, table), how.asOf(), problems);
         TrialLog.Count count = log.read(into);
+        DerivedRead walks = new DerivedRead(DerivedRead.Keep.GAPS_ONLY);
+        DerivedWalks.into(table, Catalogue.standard()::find, LegLengths.none(), walks);
         return new LogRead(
                 table.index(),
                 settings,
@@ -102,7 +111,8 @@ public record LogRead(
                 count.blank(),
                 into.ahead,
                 problems,
-                note(text.note(), log.form(), count));
+                note(text.note(), log.form(), count),
+                walks);
     }
 
     private static String note(String ofText, TrialForm form, TrialLog.Count count) {
@@ -113,6 +123,14 @@ public record LogRead(
         notes.addAll(form.notes());
         notes.addAll(count.notes());
         return String.join("; ", notes);
+    }
+
+    /** The sessions with their tries, as the usual reader keeps them. */
+    public SessionIndex index() {
+        if (sessions instanceof SessionIndex index) {
+            return index;
+        }
+        throw new IllegalStateException("the log was read by the fast reader, which keeps no such index");
     }
 
     /** The rules of a bare log. */
@@ -147,13 +165,17 @@ public record LogRead(
                 ahead++;
                 return;
             }
-            notes.forEach(problems::add);
+            for (RowProblem note : notes) {
+                problems.add(note);
+            }
             feed.push(trial, row.line());
         }
 
         @Override
         public void setAside(LogRow row, List<RowProblem> reasons) {
-            reasons.forEach(problems::add);
+            for (RowProblem reason : reasons) {
+                problems.add(reason);
+            }
             setAside++;
         }
     }

@@ -1,5 +1,6 @@
 package stridetally.cli.input;
 
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stridetally.cli.options.AsOfOption;
+import stridetally.cli.options.ReportFor;
+import stridetally.cli.options.ReportOptions;
 import stridetally.logbook.Entry;
 import stridetally.logbook.SetAsideRecord;
 import stridetally.model.DateRange;
@@ -22,6 +26,43 @@ import stridetally.report.SetAsideRow;
 /** Gathers what the documents of one run are made of. */
 public final class ReportRequest {
     private ReportRequest() {}
+
+    /**
+     * Which days the documents of a run are about.
+     *
+     * @param typed what was asked for; empty when nothing was
+     * @param asOf the day to reckon from
+     * @param ofTheYear the days of a review: two dates when they were typed, else the year up to {@code asOf}
+     */
+    public record Days(
+            Optional<ReportInput.PeriodChoice> typed, LocalDate asOf, ReportInput.PeriodChoice.Dates ofTheYear) {
+        /** The period of documents that need one. */
+        public ReportInput.PeriodChoice period() {
+            return typed.orElse(ofTheYear);
+        }
+    }
+
+    /** The days, as typed; without a period only documents of the year can do. */
+    public static Days days(Settings settings, ReportOptions about, AsOfOption asOf, Clock clock) {
+        boolean typed = about.period().isPresent()
+                || about.from().isPresent()
+                || about.to().isPresent();
+        Optional<ReportInput.PeriodChoice> period =
+                typed || !about.whom().stream().allMatch(ReportFor::ofTheYear)
+                        ? Optional.of(period(settings, about.period(), about.from(), about.to()))
+                        : Optional.empty();
+        LocalDate day = asOf.typed()
+                .or(() -> period.flatMap(one -> lastDay(settings, one)))
+                .orElseGet(() -> asOf.day(clock));
+        ReportInput.PeriodChoice.Dates year = new ReportInput.PeriodChoice.Dates(
+                new DateRange(day.minusYears(1).plusDays(1), day));
+        return new Days(
+                period,
+                day,
+                period.filter(ReportInput.PeriodChoice.Dates.class::isInstance)
+                        .map(ReportInput.PeriodChoice.Dates.class::cast)
+                        .orElse(year));
+    }
 
     /** The period by its name, or two dates. Refuses an unknown name with the known ones. */
     public static ReportInput.PeriodChoice period(

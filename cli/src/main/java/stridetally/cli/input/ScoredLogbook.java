@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import stridetally.cli.options.ForecastWay;
 import stridetally.forecast.CaseloadReview;
+import stridetally.forecast.RulesOfThumb;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TrialFeed;
 import stridetally.measures.Measure;
@@ -19,8 +20,10 @@ import stridetally.report.MeasurementError;
 import stridetally.report.SpreadError;
 import stridetally.scoring.AttainmentLevels;
 import stridetally.scoring.BaselineSessions;
+import stridetally.scoring.DerivedWalks;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.GoalScorer;
+import stridetally.scoring.LegLengths;
 import stridetally.scoring.SessionTable;
 
 /**
@@ -28,6 +31,7 @@ import stridetally.scoring.SessionTable;
  *
  * @param forecast the way of forecasting
  * @param ahead tries after that day by student, which are left out
+ * @param walks what followed from the parts of walks
  */
 public record ScoredLogbook(
         OpenLogbook open,
@@ -36,7 +40,8 @@ public record ScoredLogbook(
         GoalScorer scorer,
         List<GoalScore> scores,
         CaseloadReview review,
-        Map<StudentCode, Integer> ahead) {
+        Map<StudentCode, Integer> ahead,
+        DerivedRead walks) {
 
     /** Reads every trial once, scores and judges. */
     public static ScoredLogbook of(OpenLogbook open, LocalDate asOf, ForecastWay forecast) {
@@ -55,6 +60,8 @@ public record ScoredLogbook(
                     }
                 });
         open.book().trials().forEach((entry, line, cells) -> feed.push(cells, entry, line));
+        DerivedRead walks = new DerivedRead(DerivedRead.Keep.TRIES);
+        DerivedWalks.into(table, measures(open), LegLengths.of(open.caseload()), walks);
         GoalScorer scorer = new GoalScorer(open.caseload(), measures(open), table, asOf);
         List<GoalScore> scores = scorer.scoreAll();
         CaseloadReview review = CaseloadReview.of(
@@ -62,7 +69,14 @@ public record ScoredLogbook(
                 scores,
                 asOf,
                 forecast.forecaster(open.caseload().settings().thresholds()));
-        return new ScoredLogbook(open, asOf, forecast, scorer, scores, review, ahead);
+        return new ScoredLogbook(open, asOf, forecast, scorer, scores, review, ahead, walks);
+    }
+
+    /** The same, with what rules of thumb say beside the judgements when they are asked for. */
+    public ScoredLogbook beside(Optional<RulesOfThumb> rules) {
+        return rules.map(asked ->
+                        new ScoredLogbook(open, asOf, forecast, scorer, scores, review.beside(asked), ahead, walks))
+                .orElse(this);
     }
 
     /** The catalogue, with the logbook's own measures. */

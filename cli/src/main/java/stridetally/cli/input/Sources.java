@@ -3,6 +3,7 @@ package stridetally.cli.input;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stridetally.cli.Console;
@@ -14,11 +15,13 @@ import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.SeriesNumbers;
+import stridetally.ingest.WhichReader;
 import stridetally.logbook.Logbook;
 import stridetally.measures.Catalogue;
 import stridetally.model.StudentCode;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
+import stridetally.scoring.DerivedWalks;
 
 /** Opens what a command works on, and says what the person must know of it. */
 public final class Sources {
@@ -41,6 +44,7 @@ public final class Sources {
         if (scored.aheadCount() > 0) {
             console.note(tries(scored.aheadCount()) + " after " + asOf + " left out");
         }
+        notes(scored).forEach(console::note);
         int setAside = open.book().openSetAside().size();
         if (setAside > 0) {
             console.note((setAside == 1 ? "1 row is" : setAside + " rows are")
@@ -49,11 +53,23 @@ public final class Sources {
         return scored;
     }
 
+    private static List<String> notes(ScoredLogbook scored) {
+        boolean aimedAt = scored.scores().stream()
+                .anyMatch(score -> DerivedWalks.follows(score.goal().measure()));
+        return aimedAt ? scored.walks().allNotes() : scored.walks().notes();
+    }
+
     /** A bare log. */
     public LogRead log(SourceOption source, WritingOptions writing, NarrowOptions narrow, LocalDate asOf) {
+        return log(source, writing, writing.reader(), narrow, asOf);
+    }
+
+    /** A bare log by one of the readers, whatever its size. */
+    public LogRead log(
+            SourceOption source, WritingOptions writing, WhichReader which, NarrowOptions narrow, LocalDate asOf) {
         ByteSource bytes = bytes(source);
-        LogRead log = LogRead.of(
-                bytes, new LogRead.How(asOf, writing.order(), writing.decimals()), writing.reader(), narrow.uses());
+        LogRead log =
+                LogRead.of(bytes, new LogRead.How(asOf, writing.order(), writing.decimals()), which, narrow.uses());
         console.tell(log.problems());
         if (!log.note().isEmpty()) {
             console.note(log.note());
@@ -63,6 +79,7 @@ public final class Sources {
         if (log.ahead() > 0) {
             console.note(tries(log.ahead()) + " after " + asOf + " left out");
         }
+        log.walks().allNotes().forEach(console::note);
         return log;
     }
 
@@ -116,9 +133,11 @@ public final class Sources {
     }
 
     private void tellUnknown(NarrowOptions narrow, Set<StudentCode> known) {
-        narrow.students().stream()
-                .filter(code -> !known.contains(code))
-                .forEach(code -> console.warn("nothing is known of a student with the code " + code.text()));
+        for (StudentCode code : narrow.students()) {
+            if (!known.contains(code)) {
+                console.warn("nothing is known of a student with the code " + code.text());
+            }
+        }
     }
 
     private static Set<StudentCode> students(SeriesNumbers numbers) {

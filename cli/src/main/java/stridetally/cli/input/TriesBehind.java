@@ -15,6 +15,7 @@ import stridetally.model.Level;
 import stridetally.model.StudentCode;
 import stridetally.model.Trial;
 import stridetally.report.GoalPast;
+import stridetally.scoring.DerivedTry;
 import stridetally.scoring.TrialJudge;
 import stridetally.scoring.TrialVerdict;
 
@@ -81,14 +82,19 @@ public final class TriesBehind {
         int first = detail == Detail.EVERY_TRY
                 ? 0
                 : told.values().stream().mapToInt(ReportLine::lastEntry).min().orElse(0);
-        book.open().book().trials().forEach((entry, line, cells) -> {
-            if (entry > first) {
-                take(
+        book.open()
+                .book()
+                .trials()
+                .after(first)
+                .forEach((entry, line, cells) -> take(
                         TrialCells.read(cells, book.open().caseload().settings(), "entry " + entry + ", line " + line),
                         entry,
-                        line);
+                        line));
+        for (DerivedTry made : book.walks().tries()) {
+            if (made.entry() > first) {
+                take(made.trial(book.open().caseload().settings()), made.entry(), made.line());
             }
-        });
+        }
     }
 
     private void take(Trial trial, int entry, long line) {

@@ -24,7 +24,7 @@ public final class AsOfOption {
 
     /** The day typed, else today by the clock. */
     public LocalDate day(Clock clock) {
-        return typed().orElseGet(() -> LocalDate.now(clock));
+        return typed().isPresent() ? typed().get() : LocalDate.now(clock);
     }
 
     /** What the journal is to say of now: the start of the day typed, so that a script gives the same twice; else now. */

@@ -15,7 +15,9 @@ public enum ImportKind {
     ATTAINMENT,
     CHANGES,
     SERVICES,
-    REMARKS;
+    REMARKS,
+    /** A list of recordings; what follows from them are trials. */
+    MANIFEST;
 
     /** As typed. */
     @Override
@@ -23,15 +25,15 @@ public enum ImportKind {
         return name().toLowerCase(java.util.Locale.ROOT);
     }
 
-    /** The hand-kept table of the same name; none for the two kinds that become entries. */
+    /** The hand-kept table of the same name; none for the kinds that become entries. */
     public Optional<KeptKind> kept() {
-        return this == TRIALS || this == VISITS ? Optional.empty() : Optional.of(KeptKind.valueOf(name()));
+        return entry().isPresent() ? Optional.empty() : Optional.of(KeptKind.valueOf(name()));
     }
 
     /** The entry it becomes; none for hand-kept tables. */
     public Optional<EntryKind> entry() {
         return switch (this) {
-            case TRIALS -> Optional.of(EntryKind.TRIALS);
+            case TRIALS, MANIFEST -> Optional.of(EntryKind.TRIALS);
             case VISITS -> Optional.of(EntryKind.VISITS);
             default -> Optional.empty();
         };

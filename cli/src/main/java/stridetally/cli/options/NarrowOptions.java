@@ -80,7 +80,7 @@ public final class NarrowOptions {
 
     /** The use that counts; both when none was said. */
     public Set<Use> uses() {
-        return use.typed().map(EnumSet::of).orElseGet(() -> EnumSet.allOf(Use.class));
+        return use.typed().isPresent() ? EnumSet.of(use.typed().get()) : EnumSet.allOf(Use.class);
     }
 
     /** The summary that values a session. */

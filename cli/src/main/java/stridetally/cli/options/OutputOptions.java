@@ -25,7 +25,10 @@ public final class OutputOptions {
 
     /** The format asked for, else that of the file's extension, else the command's own. */
     public Format format(Format ofTheCommand) {
-        return format.typed().or(() -> target().flatMap(Format::ofExtension)).orElse(ofTheCommand);
+        if (format.typed().isPresent() || target().isEmpty()) {
+            return format.typed().orElse(ofTheCommand);
+        }
+        return Format.ofExtension(target().get()).orElse(ofTheCommand);
     }
 
     /** The file to write, empty for standard output. */

@@ -2,14 +2,21 @@ package stridetally.cli.options;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What a report is about and where it goes. */
 public final class ReportOptions {
-    private final ValueOption<ReportFor> whom = ValueOption.of(
-            "--for", "WHOM", ReportFor.class, new ReportForWord(), "${COMPLETION-CANDIDATES} (default: team).");
+    private final ListOption<ReportFor> whom = ListOption.withCommas(
+            "--for",
+            "WHOM",
+            ReportFor.class,
+            new ReportForWord(),
+            "team, family, caseload, review (the year of a student), groups (by school, measure, period, help), record"
+                    + " (everything about a student); several with commas (default: team).");
 
     private final ValueOption<String> period = ValueOption.text(
             "--period", "NAME", "A period of logbook.toml; --as-of is then its last day unless given.");
@@ -59,9 +66,9 @@ public final class ReportOptions {
         return explain.typed();
     }
 
-    /** Whom it is for. */
-    public ReportFor whom() {
-        return whom.typed().orElse(ReportFor.TEAM);
+    /** Whom it is for, none twice. */
+    public Set<ReportFor> whom() {
+        return whom.typed().isEmpty() ? Set.of(ReportFor.TEAM) : EnumSet.copyOf(whom.typed());
     }
 
     /** The name of the period. */

@@ -6,7 +6,16 @@ public enum ScoreBy {
     SESSION,
     PERIOD,
     GOAL,
-    STUDENT;
+    STUDENT,
+    HELP,
+    SIDES,
+    EXPOSURE,
+    REFERENCE;
+
+    /** Whether a bare log, which has no goals and no students.csv, can be shown so. */
+    public boolean ofBareLog() {
+        return this == SESSION || this == SIDES || this == EXPOSURE;
+    }
 
     /** As typed. */
     @Override

@@ -10,7 +10,7 @@ import stridetally.table.TableWriter;
 public final class AgreementOutput {
     private AgreementOutput() {}
 
-    /** The figures of every measure that two observers saw. */
+    /** The figures of every measure and every two observers who saw the same tries of it. */
     public static Content of(ObservedTries observed, Format format) {
         return Content.text(out -> {
             TableWriter table = Tables.open(format, out, AgreementRows.HEADINGS);
@@ -20,7 +20,8 @@ public final class AgreementOutput {
                     .byMeasure()
                     .forEach((id, both) -> observed.catalogue()
                             .find(id)
-                            .ifPresent(measure -> rows.rows(measure, both).forEach(table::row)));
+                            .ifPresent(measure ->
+                                    both.forEach(two -> rows.rows(measure, two).forEach(table::row))));
             table.finish();
         });
     }

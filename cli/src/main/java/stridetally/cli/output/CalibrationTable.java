@@ -30,6 +30,7 @@ public final class CalibrationTable {
             "off_course_reached");
     private static final int WORDS = 3;
     private static final int TENTHS = 10;
+    private static final int DECIMALS = 3;
 
     private CalibrationTable() {}
 
@@ -74,8 +75,8 @@ public final class CalibrationTable {
                     table.row(List.of(
                             Cell.text("0." + tenth + " to " + (tenth == TENTHS - 1 ? "1" : "0." + (tenth + 1))),
                             Cell.whole(calibration.tenths().goals(tenth)),
-                            Cell.number(calibration.tenths().said(tenth)),
-                            Cell.number(calibration.tenths().came(tenth))));
+                            Cell.number(calibration.tenths().said(tenth), DECIMALS),
+                            Cell.number(calibration.tenths().came(tenth), DECIMALS)));
                 }
             }
             table.finish();
@@ -99,9 +100,9 @@ public final class CalibrationTable {
                 Cell.whole(cell.weeks()),
                 Cell.text(way),
                 Cell.whole(score.goals()),
-                Cell.number(score.wrong()),
-                Cell.number(score.brier()),
-                Cell.number(score.coverage()),
-                Cell.number(score.width()));
+                Cell.number(score.wrong(), DECIMALS),
+                Cell.number(score.brier(), DECIMALS),
+                Cell.number(score.coverage(), DECIMALS),
+                Cell.number(score.width(), DECIMALS));
     }
 }

@@ -1,7 +1,9 @@
 package stridetally.cli.output;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import stridetally.cli.Console;
@@ -31,9 +33,10 @@ public final class LetterOutput {
             Predicate<StudentCode> shown,
             Console console) {
         List<FamilyLetter> letters = new ArrayList<>();
+        Map<String, Optional<FamilyWords>> read = new HashMap<>();
         for (StudentCode student : TeamReport.students(input)) {
             if (shown.test(student)) {
-                FamilyWords words = words(input, student, language, console);
+                FamilyWords words = words(input, student, language, console, read);
                 Estimate<FamilyLetter> letter = FamilyLetter.of(input, student, words, contact);
                 if (!letter.isEstimated()) {
                     throw new InputRefused("no letter for " + student.text() + ": " + letter.reason());
@@ -72,9 +75,14 @@ public final class LetterOutput {
         }
     }
 
-    private static FamilyWords words(ReportInput input, StudentCode student, Optional<String> typed, Console console) {
+    private static FamilyWords words(
+            ReportInput input,
+            StudentCode student,
+            Optional<String> typed,
+            Console console,
+            Map<String, Optional<FamilyWords>> read) {
         String wanted = typed.orElseGet(() -> FamilyLetter.language(input, student));
-        return FamilyWords.of(wanted).orElseGet(() -> {
+        return read.computeIfAbsent(wanted, FamilyWords::of).orElseGet(() -> {
             String known = String.join(", ", FamilyWords.languages());
             if (typed.isPresent()) {
                 throw new InputRefused("there is no letter in \"" + wanted + "\"; there is: " + known);

@@ -11,14 +11,17 @@ import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
+import stridetally.measures.Catalogue;
 import stridetally.measures.Measure;
 import stridetally.model.StudentCode;
+import stridetally.model.Use;
 import stridetally.report.SessionTableRows;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesScore;
 import stridetally.scoring.Session;
 import stridetally.scoring.SideScore;
+import stridetally.scoring.WalkGap;
 import stridetally.table.TableWriter;
 
 /** The table of {@code score --by session}. */
@@ -52,6 +55,11 @@ public final class SessionOutput {
                             write(table, rows, series, measure(book, series));
                         }
                     });
+            for (WalkGap gap : book.walks().emptySessions()) {
+                if (shown.test(gap.key().student()) && gap.key().use() == Use.PROBE) {
+                    write(table, rows, gap, book.open().catalogue());
+                }
+            }
             table.finish();
         });
     }
@@ -76,7 +84,18 @@ public final class SessionOutput {
                         rows,
                         series,
                         log.catalogue().find(series.key().measure()).orElseThrow()));
+        for (WalkGap gap : log.walks().emptySessions()) {
+            if (narrow.shows(gap.key().student())
+                    && narrow.places().contains(gap.key().place())
+                    && narrow.uses().contains(gap.key().use())) {
+                write(table, rows, gap, log.catalogue());
+            }
+        }
         table.finish();
+    }
+
+    private static void write(TableWriter table, SessionTableRows rows, WalkGap gap, Catalogue catalogue) {
+        catalogue.find(gap.key().measure()).ifPresent(measure -> table.row(rows.gap(gap, measure)));
     }
 
     static List<GoalScore> sorted(ScoredLogbook book) {

@@ -20,11 +20,12 @@ import stridetally.model.SeriesKey;
 import stridetally.model.StudentCode;
 import stridetally.model.Trial;
 import stridetally.report.TrialRows;
+import stridetally.scoring.DerivedTry;
 import stridetally.scoring.TrialJudge;
 import stridetally.scoring.TrialVerdict;
 import stridetally.table.TableWriter;
 
-/** The table of {@code score --by trial}: one row a trial that stands, in the order of the entries. */
+/** The table of {@code score --by trial}: one row a trial that stands, in the order of the entries, then what follows from walks. */
 public final class TrialOutput {
     private final OpenLogbook open;
     private final Map<GoalId, TrialJudge> judges = new LinkedHashMap<>();
@@ -53,16 +54,26 @@ public final class TrialOutput {
         TableWriter table = Tables.open(format, out, TrialRows.HEADINGS);
         open.book().trials().forEach((entry, line, cells) -> {
             Trial trial = TrialCells.read(cells, open.caseload().settings(), "entry " + entry + ", line " + line);
-            boolean ahead = trial.date().isAfter(book.asOf());
-            List<GoalId> goals = goalsOf.computeIfAbsent(trial.key(), this::goals);
-            boolean wanted = asked.map(goal -> isOf(goal, trial)).orElse(true);
-            if (!ahead && wanted && shown.test(trial.key().student())) {
-                Optional<TrialVerdict> verdict =
-                        asked.or(() -> goals.stream().findFirst()).map(goal -> verdict(goal, trial));
-                table.row(TrialRows.row(cells, ids(goals), verdict, entry, line));
-            }
+            write(table, shown, trial, cells, entry, line);
         });
+        for (DerivedTry made : book.walks().tries()) {
+            Trial trial = made.trial(open.caseload().settings());
+            Measure measure = open.catalogue().find(trial.key().measure()).orElseThrow();
+            write(table, shown, trial, TrialCells.of(trial, measure), made.entry(), made.line());
+        }
         table.finish();
+    }
+
+    private void write(
+            TableWriter table, Predicate<StudentCode> shown, Trial trial, List<String> cells, int entry, long line) {
+        boolean ahead = trial.date().isAfter(book.asOf());
+        List<GoalId> goals = goalsOf.computeIfAbsent(trial.key(), this::goals);
+        boolean wanted = asked.map(goal -> isOf(goal, trial)).orElse(true);
+        if (!ahead && wanted && shown.test(trial.key().student())) {
+            Optional<TrialVerdict> verdict =
+                    asked.or(() -> goals.stream().findFirst()).map(goal -> verdict(goal, trial));
+            table.row(TrialRows.row(cells, ids(goals), verdict, entry, line));
+        }
     }
 
     private List<GoalId> goals(SeriesKey key) {

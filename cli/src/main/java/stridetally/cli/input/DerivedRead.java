@@ -1,0 +1,96 @@
+package stridetally.cli.input;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stridetally.model.SeriesKey;
+import stridetally.scoring.DerivedTry;
+import stridetally.scoring.DerivedWalks;
+import stridetally.scoring.WalkGap;
+
+/** What followed from the parts of walks, and what did not. */
+public final class DerivedRead implements DerivedWalks.Taker {
+    private static final int SHOWN = 5;
+
+    private record SessionKey(SeriesKey key, LocalDate date, String label) {}
+
+    /** Whether the tries themselves are wanted: a log of a country is not held as objects. */
+    public enum Keep {
+        TRIES,
+        GAPS_ONLY
+    }
+
+    private final Keep keep;
+    private final List<DerivedTry> tries = new ArrayList<>();
+    private final Map<SessionKey, WalkGap> gaps = new LinkedHashMap<>();
+    private final List<String> sentences = new ArrayList<>();
+    private final Set<SessionKey> made = new HashSet<>();
+    private long gapCount;
+    private long alone;
+
+    DerivedRead(Keep keep) {
+        this.keep = keep;
+    }
+
+    @Override
+    public void derived(DerivedTry one) {
+        made.add(new SessionKey(one.key(), one.date(), one.label()));
+        if (keep == Keep.TRIES) {
+            tries.add(one);
+        }
+    }
+
+    @Override
+    public void gap(WalkGap gap) {
+        gapCount++;
+        if (sentences.size() < SHOWN) {
+            sentences.add(gap.sentence());
+        }
+        gaps.putIfAbsent(new SessionKey(gap.key(), gap.date(), gap.label()), gap);
+    }
+
+    @Override
+    public void alone(long count) {
+        alone += count;
+    }
+
+    /** The tries that were made, in the order of their students' walks. */
+    public List<DerivedTry> tries() {
+        return List.copyOf(tries);
+    }
+
+    /** One gap for each session of which nothing at all follows. */
+    public List<WalkGap> emptySessions() {
+        List<WalkGap> empty = new ArrayList<>();
+        gaps.forEach((session, gap) -> {
+            if (!made.contains(session)) {
+                empty.add(gap);
+            }
+        });
+        return empty;
+    }
+
+    /** What the person should know. */
+    public List<String> notes() {
+        List<String> notes = new ArrayList<>(sentences);
+        if (gapCount > SHOWN) {
+            notes.add("  and " + (gapCount - SHOWN) + " more that do not follow from their walks");
+        }
+        return notes;
+    }
+
+    /** The same, and how many tries have one part only; a log of times that are a goal by themselves need not hear it. */
+    public List<String> allNotes() {
+        List<String> notes = notes();
+        if (alone > 0) {
+            notes.add((alone == 1 ? "1 try" : alone + " tries")
+                    + " of a walk with one part only: speed, cadence and step length need two of time, distance and"
+                    + " steps (a marked way may be written as distance=10 m in the protocol)");
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,60 @@
+package stridetally.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import stridetally.plan.LogLine;
+import stridetally.plan.LogSheet;
+import stridetally.table.Cell;
+import stridetally.table.CsvTable;
+import stridetally.units.Unit;
+
+/**
+ * A blank log as a table that {@code import} takes back as it is: tries stand side by side, and a cell that stays blank is a
+ * try not made. Only {@code value n} and {@code help n} are to be typed, and {@code prompt n} where a goal speaks of prompts.
+ */
+public final class LogSheetCsv {
+    private LogSheetCsv() {}
+
+    /** Writes one or more logs as one table: as many tries as the longest of them has. */
+    public static void write(List<LogSheet> sheets, Appendable out) {
+        int tries = sheets.stream().mapToInt(LogSheet::tries).max().orElseThrow();
+        boolean prompts = sheets.stream().anyMatch(LogSheet::asksPrompt);
+        List<String> headings =
+                new ArrayList<>(List.of("student", "date", "measure", "side", "protocol", "use", "place", "unit"));
+        int filled = headings.size();
+        for (int number = 1; number <= tries; number++) {
+            headings.add("value " + number);
+            headings.add("help " + number);
+            if (prompts) {
+                headings.add("prompt " + number);
+            }
+        }
+        CsvTable table = new CsvTable(out, headings);
+        for (LogSheet sheet : sheets) {
+            for (LogLine line : sheet.lines()) {
+                List<Cell> cells = new ArrayList<>(List.of(
+                        Cell.text(line.goal().student().text()),
+                        Cell.date(sheet.date()),
+                        Cell.text(line.measure().id().text()),
+                        Cell.code(line.side().word()),
+                        Cell.text(line.goal().protocol().text()),
+                        Cell.code("probe"),
+                        Cell.code("school"),
+                        Cell.code(unit(line.measure().unit()))));
+                for (int column = filled; column < headings.size(); column++) {
+                    cells.add(Cell.blank());
+                }
+                table.row(cells);
+            }
+        }
+        table.finish();
+    }
+
+    /** Shares and counts of tries may be written in several ways, so no unit is put before them. */
+    private static String unit(Unit unit) {
+        return switch (unit) {
+            case PROPORTION, COUNT, TRIES, POINTS -> "";
+            default -> unit.symbol();
+        };
+    }
+}

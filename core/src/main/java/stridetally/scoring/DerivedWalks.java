@@ -1,0 +1,186 @@
+package stridetally.scoring;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import stridetally.ingest.SeriesNumbers;
+import stridetally.measures.Measure;
+import stridetally.model.MeasureId;
+import stridetally.model.SeriesKey;
+import stridetally.model.StudentCode;
+import stridetally.model.TrialPlace;
+import stridetally.model.Use;
+
+/**
+ * Speed, cadence, step length, walk ratio and scaled speed as tries of their own, from the time, distance and steps of one
+ * walk (a stopwatch, a tape, a count). Parts belong together by student, place, use, day, label and trial number. Where a
+ * session has a logged value of a measure, nothing is derived for it there, since it would count twice. Works on a table
+ * whose tries are all in, so that the stream is not touched and a log without walks pays nothing.
+ */
+public final class DerivedWalks {
+
+    /** Where the outcome goes besides the table. */
+    public interface Taker {
+        /** A try that went into the table. */
+        void derived(DerivedTry made);
+
+        /** A try from which a measure does not follow, though its other tries have the part. */
+        void gap(WalkGap gap);
+
+        /** Tries of one part that never has another: nothing can be derived. */
+        void alone(long tries);
+    }
+
+    /** One child's walks at one place. */
+    private record Walker(String source, StudentCode student, TrialPlace place, Use use) {
+        static Walker of(SeriesKey key) {
+            return new Walker(key.source(), key.student(), key.place(), key.use());
+        }
+    }
+
+    private record SessionOf(Walker walker, int day, String label) {}
+
+    private final SessionTable table;
+    private final WalkFigures figures;
+    private final Taker taker;
+    private final Map<Walker, List<Integer>> partsOf = new LinkedHashMap<>();
+    private final Map<WalkMeasure, Set<SessionOf>> logged = new TreeMap<>();
+
+    private DerivedWalks(SessionTable table, WalkFigures figures, Taker taker) {
+        this.table = table;
+        this.figures = figures;
+        this.taker = taker;
+    }
+
+    /**
+     * Adds what follows to a complete table.
+     *
+     * @param measures the catalogue, for possible values
+     * @param legs leg lengths, for scaled speed
+     */
+    public static void into(
+            SessionTable table, Function<MeasureId, Optional<Measure>> measures, LegLengths legs, Taker taker) {
+        if (parts(table.numbers())) {
+            new DerivedWalks(table, new WalkFigures(measures, legs), taker).run();
+        }
+    }
+
+    /** Whether any of the series is a part of walks. */
+    public static boolean parts(SeriesNumbers numbers) {
+        for (int series = 0; series < numbers.size(); series++) {
+            if (WalkPart.of(numbers.key(series).measure()).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a measure may follow from the parts of a walk. */
+    public static boolean follows(MeasureId measure) {
+        return WalkMeasure.of(measure).isPresent();
+    }
+
+    private void run() {
+        SeriesNumbers numbers = table.numbers();
+        SessionIndex index = table.index();
+        for (int series = 0; series < index.seriesCount(); series++) {
+            SeriesKey key = numbers.key(series);
+            if (WalkPart.of(key.measure()).isPresent()) {
+                partsOf.computeIfAbsent(Walker.of(key), any -> new ArrayList<>())
+                        .add(series);
+            }
+            WalkMeasure.of(key.measure()).ifPresent(measure -> note(measure, key, index));
+        }
+        partsOf.forEach((walker, series) -> walker(walker, series, index));
+    }
+
+    private void note(WalkMeasure measure, SeriesKey key, SessionIndex index) {
+        Set<SessionOf> sessions = logged.computeIfAbsent(measure, any -> new HashSet<>());
+        int series = table.numbers().number(key);
+        for (TrialGroup session : index.of(series)) {
+            sessions.add(new SessionOf(Walker.of(key), session.day(), session.label()));
+        }
+    }
+
+    private void walker(Walker walker, List<Integer> series, SessionIndex index) {
+        Map<Integer, Map<String, Map<Integer, List<PartTry>>>> tries = new TreeMap<>();
+        Set<WalkPart> ever = EnumSet.noneOf(WalkPart.class);
+        long count = 0;
+        for (int one : series) {
+            SeriesKey key = table.numbers().key(one);
+            WalkPart part = WalkPart.of(key.measure()).orElseThrow();
+            ever.add(part);
+            if (WalkFigures.distance(key.protocol()).isPresent()) {
+                ever.add(WalkPart.DISTANCE);
+            }
+            for (TrialGroup session : index.of(one)) {
+                for (int row = 0; row < session.size(); row++) {
+                    count++;
+                    tries.computeIfAbsent(session.day(), any -> new TreeMap<>())
+                            .computeIfAbsent(session.label(), any -> new TreeMap<>())
+                            .computeIfAbsent(session.number(row), any -> new ArrayList<>())
+                            .add(PartTry.of(part, key, session, row));
+                }
+            }
+        }
+        if (ever.size() < 2) {
+            taker.alone(count);
+            return;
+        }
+        tries.forEach((day, labels) -> labels.forEach((label, numbered) -> numbered.forEach((number, parts) -> {
+            for (List<PartTry> walk : PartTry.byProtocol(parts)) {
+                derive(walk, new SessionOf(walker, day, label), number, ever);
+            }
+        })));
+    }
+
+    private void derive(List<PartTry> walk, SessionOf session, int number, Set<WalkPart> ever) {
+        for (WalkMeasure measure : WalkMeasure.values()) {
+            if (!logged.getOrDefault(measure, Set.of()).contains(session) && ever.containsAll(measure.needs())) {
+                WalkFigures.Outcome outcome = figures.of(measure, walk, LocalDate.ofEpochDay(session.day()));
+                SeriesKey key = walk.get(0).keyOf(measure.id(), walk);
+                if (outcome.made()) {
+                    put(key, session, number, outcome, walk);
+                } else if (!outcome.why().isEmpty()) {
+                    taker.gap(new WalkGap(
+                            key, LocalDate.ofEpochDay(session.day()), session.label(), number, outcome.why()));
+                }
+            }
+        }
+    }
+
+    private void put(SeriesKey key, SessionOf session, int number, WalkFigures.Outcome outcome, List<PartTry> walk) {
+        DerivedTry made = new DerivedTry(
+                key,
+                LocalDate.ofEpochDay(session.day()),
+                session.label(),
+                number,
+                outcome.kind(),
+                outcome.value(),
+                walk.stream().mapToInt(PartTry::help).max().orElseThrow(),
+                walk.stream().mapToInt(PartTry::prompt).max().orElseThrow(),
+                walk.stream().mapToLong(PartTry::origin).min().orElseThrow(),
+                outcome.madeOf());
+        SeriesNumbers numbers = table.numbers();
+        table.trial(
+                numbers.number(key),
+                session.day(),
+                numbers.label(made.label()),
+                number,
+                made.kind(),
+                made.value(),
+                1,
+                made.help(),
+                made.prompt(),
+                made.origin());
+        taker.derived(made);
+    }
+}

@@ -1,0 +1,19 @@
+package stridetally.scoring;
+
+import java.time.LocalDate;
+import stridetally.model.SeriesKey;
+
+/**
+ * A try of a walk from which a measure does not follow.
+ *
+ * @param key of the measure that is missing
+ * @param reason why, naming the part
+ */
+public record WalkGap(SeriesKey key, LocalDate date, String label, int number, String reason) {
+
+    /** One sentence, with the place of the try. */
+    public String sentence() {
+        return key.measure().text() + " of " + key.student().text() + " on " + date
+                + (label.isEmpty() ? "" : " (" + label + ")") + ", try " + number + ": not known, " + reason;
+    }
+}

@@ -1,0 +1,135 @@
+package stridetally.stats;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Selecting a slope against sorting all slopes, to the last bit. */
+class SlopeSelectionTest {
+
+    /** What long series look like, and what is hard for a selection: ties, equal days, lines without any scatter. */
+    @SuppressWarnings("ImmutableEnumChecker") // its functions keep nothing
+    enum Shape {
+        SCATTER(k -> 0, 1e6, 1),
+        WHOLE_NUMBERS(k -> k / 90.0, 3, 1_000_000_000),
+        EQUAL_DAYS(k -> k / 200.0, 5, 500_000_000),
+        ALL_EQUAL(k -> 7, 0, 1),
+        RISING_LINE(k -> k * 0.1, 0, 1),
+        FALLING_LINE_OF_THIRDS(k -> -k / 3.0, 0, 1),
+        TWO_LEVELS(k -> k % 2, 0, 1),
+        ONE_JUMP(k -> k < 200 ? 1 : 9, 0, 1);
+
+        private final IntToDoubleFunction course;
+        private final double scatter;
+        private final long resolution;
+
+        Shape(IntToDoubleFunction course, double scatter, long resolution) {
+            this.course = course;
+            this.scatter = scatter;
+            this.resolution = resolution;
+        }
+
+        double[] days(int points) {
+            double[] days = new double[points];
+            for (int k = 0; k < points; k++) {
+                days[k] = this == EQUAL_DAYS ? Math.floorDiv(k, 3) : 2 * k + k % 5;
+            }
+            return days;
+        }
+
+        long[] sums(int points, long seed) {
+            SplittableRandom random = new SplittableRandom(seed);
+            long[] sums = new long[points];
+            for (int k = 0; k < points; k++) {
+                double value = course.applyAsDouble(k) + scatter * (random.nextDouble() - 0.5);
+                sums[k] = Math.round(value * 1e9 / resolution) * resolution;
+            }
+            return sums;
+        }
+    }
+
+    private static ExactMeans means(long[] sums) {
+        int[] counts = new int[sums.length];
+        for (int k = 0; k < counts.length; k++) {
+            counts[k] = 1 + k % 3;
+        }
+        return ExactMeans.of(sums, counts);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyRankIsThatOfTheSortedSlopes(Shape shape) {
+        for (int points : new int[] {2, 3, 17, 400}) {
+            double[] days = shape.days(points);
+            long[] sums = shape.sums(points, points);
+            sameRanks(days, means(sums));
+            sameRanks(days, OrderedValues.of(means(sums).values()));
+        }
+    }
+
+    /** Ragged series with repeated days, in any order of rows. */
+    @ParameterizedTest
+    @MethodSource("stridetally.stats.Generators#seeds")
+    void raggedSeriesToo(long seed) {
+        Generators.Points points = Generators.points(seed).shuffled(new SplittableRandom(seed));
+        sameRanks(points.days(), points.exact());
+        sameRanks(points.reversedInTime().days(), OrderedValues.of(points.values()));
+    }
+
+    /** An axis of odd fractions, far from 0, and values that differ in their last digits only. */
+    @ParameterizedTest
+    @MethodSource("stridetally.stats.Generators#seeds")
+    void anAxisAndValuesThatRoundBadly(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] x = new double[120];
+        double[] y = new double[120];
+        for (int k = 0; k < x.length; k++) {
+            x[k] = 1e6 + random.nextInt(1000) / 7.0;
+            y[k] = 1e5 + random.nextInt(9) * 0x1p-36;
+        }
+        sameRanks(x, OrderedValues.of(y));
+    }
+
+    @Test
+    void valuesBeyondTheRangeOfItsCountingAreSortedAll() {
+        double[] x = {0, 1e-300, 2, 3};
+        sameRanks(x, OrderedValues.of(1e200, -1e200, 5, 6));
+    }
+
+    private static void sameRanks(double[] x, OrderedValues y) {
+        KendallCounts counts = KendallCounts.of(x, y);
+        if (counts.tiesX().allEqual()) {
+            return;
+        }
+        PairSlopes held = PairSlopes.held(x, y, counts);
+        PairSlopes selected = new SlopeSelection(x, y, counts);
+        assertEquals(held.size(), selected.size());
+        long step = Math.max(1, held.size() / 50);
+        for (long rank = 0; rank < held.size(); rank += step) {
+            assertEquals(held.at(rank), selected.at(rank), "rank " + rank);
+        }
+        assertEquals(held.at(held.size() - 1), selected.at(held.size() - 1), "last rank");
+    }
+
+    /** The bound for one long series, whatever its shape. The best of some runs counts, since others use the machine too. */
+    @ParameterizedTest
+    @EnumSource
+    void fiveThousandSessionsTakeNoSecond(Shape shape) {
+        double[] days = shape.days(5_000);
+        ExactMeans values = means(shape.sums(5_000, 1));
+        long best = Long.MAX_VALUE;
+        for (int run = 0; run < 5 && best >= 1_000_000_000L; run++) {
+            long start = System.nanoTime();
+            TheilSenSlope slope = TheilSenSlope.of(days, values, 0.95).orElseThrow();
+            best = Math.min(best, System.nanoTime() - start);
+            assertTrue(Double.isFinite(slope.slope()));
+        }
+        assertTrue(best < 1_000_000_000L, "the best of five took " + best + " ns");
+    }
+}
