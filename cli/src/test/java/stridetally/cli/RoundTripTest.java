@@ -123,7 +123,7 @@ class RoundTripTest {
         if (measure.kind() == MeasureKind.TRIES) {
             return List.of("0 of 5", "4 of 5", "1", "0", "refused", "absent", "not tested", "unable");
         }
-        if (measure.kind() == MeasureKind.SHARE && measure.possible().holds(Amount.of("0"))) {
+        if (measure.kind() == MeasureKind.SHARE && measure.possible().holds(Amount.of("1"))) {
             return List.of("0.4", "80%", "4 of 5", "3.4 m of 5 m", "0", "1", ">0.5", "unable");
         }
         String most = Stream.of("30", "12", "8.41", "1.25", "0.5", "0.4", "0.3")
