@@ -19,7 +19,7 @@ import stridetally.model.Use;
 import stridetally.units.DecimalMark;
 
 /**
- * Scores three made-up rows on a second processor while the first reads the command line, so that the catalogue is read and
+ * Scores four made-up rows on a second processor while the first reads the command line, so that the catalogue is read and
  * the code of a small run is linked when its turn comes: that is most of the time of a small run. Its result is thrown away
  * and nothing depends on it; a fault in it would come again, and be told, in the run itself.
  */
@@ -29,6 +29,7 @@ final class Rehearsal implements Runnable {
             x-1,2026-01-05,,line-steps,1,4,steps,,stand-by,none,,line_length=8 ft,
             x-1,2026-01-05,,line-share,1,3/4,,,independent,verbal,,,a
             x-1,2026-01-06,,single-leg-stance,1,>10,s,,independent,none,left,,
+            x-1,2026-01-06,,walk-time,1,6.4,s,,independent,none,,distance=5 m,
             """.getBytes(StandardCharsets.UTF_8);
 
     private static final LocalDate LATER = LocalDate.of(2026, 2, 1);

@@ -11,8 +11,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.measures.Measure;
+import stridetally.model.Level;
 import stridetally.model.MeasureId;
 import stridetally.model.SeriesKey;
 import stridetally.model.StudentCode;
@@ -44,9 +46,37 @@ public final class DerivedWalks {
         static Walker of(SeriesKey key) {
             return new Walker(key.source(), key.student(), key.place(), key.use());
         }
+
+        // By hand: a record makes its own at run time, which costs a small run ten milliseconds.
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Walker that
+                    && student.equals(that.student)
+                    && place == that.place
+                    && use == that.use
+                    && source.equals(that.source);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * source.hashCode() + student.hashCode()) + 31 * place.hashCode() + use.hashCode();
+        }
     }
 
-    private record SessionOf(Walker walker, int day, String label) {}
+    private record SessionOf(Walker walker, int day, String label) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof SessionOf that
+                    && day == that.day
+                    && label.equals(that.label)
+                    && walker.equals(that.walker);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * walker.hashCode() + day) + label.hashCode();
+        }
+    }
 
     private final SessionTable table;
     private final WalkFigures figures;
@@ -158,6 +188,14 @@ public final class DerivedWalks {
     }
 
     private void put(SeriesKey key, SessionOf session, int number, WalkFigures.Outcome outcome, List<PartTry> walk) {
+        int help = Level.BLANK;
+        int prompt = Level.BLANK;
+        long origin = Long.MAX_VALUE;
+        for (PartTry part : walk) {
+            help = Math.max(help, part.help());
+            prompt = Math.max(prompt, part.prompt());
+            origin = Math.min(origin, part.origin());
+        }
         DerivedTry made = new DerivedTry(
                 key,
                 LocalDate.ofEpochDay(session.day()),
@@ -165,9 +203,9 @@ public final class DerivedWalks {
                 number,
                 outcome.kind(),
                 outcome.value(),
-                walk.stream().mapToInt(PartTry::help).max().orElseThrow(),
-                walk.stream().mapToInt(PartTry::prompt).max().orElseThrow(),
-                walk.stream().mapToLong(PartTry::origin).min().orElseThrow(),
+                help,
+                prompt,
+                origin,
                 outcome.madeOf());
         SeriesNumbers numbers = table.numbers();
         table.trial(

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stridetally.model.SeriesKey;
 import stridetally.scoring.DerivedTry;
 import stridetally.scoring.DerivedWalks;
@@ -16,7 +17,21 @@ import stridetally.scoring.WalkGap;
 public final class DerivedRead implements DerivedWalks.Taker {
     private static final int SHOWN = 5;
 
-    private record SessionKey(SeriesKey key, LocalDate date, String label) {}
+    private record SessionKey(SeriesKey key, LocalDate date, String label) {
+        // By hand: a record makes its own at run time, which costs a small run ten milliseconds.
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof SessionKey that
+                    && key.equals(that.key)
+                    && date.equals(that.date)
+                    && label.equals(that.label);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * key.hashCode() + date.hashCode()) + label.hashCode();
+        }
+    }
 
     /** Whether the tries themselves are wanted: a log of a country is not held as objects. */
     public enum Keep {
