@@ -10,6 +10,7 @@ import stridetally.problem.ProblemCode;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.RowProblem;
 import stridetally.stats.Estimate;
+import stridetally.stats.Symmetry;
 
 /**
  * The figures of one walk. Sided ones stand for the left, the right, and all strides of both feet.
@@ -214,10 +215,11 @@ final class GaitFigures {
         double left = of.mean(false);
         double right = of.mean(true);
         String none = why.isEmpty() && (of.count(true) == 0 || of.count(false) == 0) ? "one side is missing" : why;
+        none = none.isEmpty() && (left < 0 || right < 0) ? "a side is below 0" : none;
         symmetry(
                 quantity + "-robinson",
                 none,
-                () -> Symmetry.robinsonIndex(left, right),
+                () -> new Symmetry(left, right).index(),
                 n,
                 x -> x,
                 "%",
@@ -225,7 +227,7 @@ final class GaitFigures {
         symmetry(
                 quantity + "-log-ratio",
                 none,
-                () -> Symmetry.logRatio(left, right),
+                () -> new Symmetry(left, right).logRatio(),
                 n,
                 x -> x,
                 "%",
@@ -233,7 +235,7 @@ final class GaitFigures {
         symmetry(
                 quantity + "-asymmetry",
                 none,
-                () -> Symmetry.robinsonIndex(left, right),
+                () -> new Symmetry(left, right).index(),
                 n,
                 x -> Math.abs(x) / 100,
                 "ratio",

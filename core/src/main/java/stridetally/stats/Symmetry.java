@@ -37,4 +37,11 @@ public record Symmetry(double left, double right) {
                 ? Estimate.notEstimable("a side is 0")
                 : Estimate.finite(100 * Math.log(right / left));
     }
+
+    /** (45 degrees less the angle of left over right) / 90 degrees, in percent; between -100 and 100. */
+    public Estimate<Double> angle() {
+        return left == 0 && right == 0
+                ? Estimate.notEstimable("both sides are 0")
+                : Estimate.finite((45 - Math.toDegrees(Math.atan2(left, right))) / 90 * 100);
+    }
 }
