@@ -19,9 +19,27 @@ public final class ExactMeans implements OrderedValues {
     private final long[] sums;
     private final int[] counts;
 
+    /** Whether every difference is a quotient of whole numbers that doubles hold, so that none has to be looked at. */
+    private final boolean small;
+
     private ExactMeans(long[] sums, int[] counts) {
         this.sums = sums;
         this.counts = counts;
+        this.small = areSmall(sums, counts);
+    }
+
+    private static boolean areSmall(long[] sums, int[] counts) {
+        long largestSum = 0;
+        long largestCount = 1;
+        for (int i = 0; i < sums.length; i++) {
+            if (sums[i] == Long.MIN_VALUE) {
+                return false;
+            }
+            largestSum = Math.max(largestSum, Math.abs(sums[i]));
+            largestCount = Math.max(largestCount, counts[i]);
+        }
+        return largestCount * largestCount <= WHOLE_DOUBLES / Amount.ONE
+                && largestSum <= WHOLE_DOUBLES / (2 * largestCount);
     }
 
     /**
@@ -76,6 +94,20 @@ public final class ExactMeans implements OrderedValues {
         return fits
                 ? quotient(numerator, (long) counts[i] * counts[j])
                 : wideDifference(i, j).doubleValue();
+    }
+
+    /** {@inheritDoc} The same doubles as one by one, without looking at each when the values are small. */
+    @Override
+    public void differences(int i, double[] into) {
+        if (!small) {
+            OrderedValues.super.differences(i, into);
+            return;
+        }
+        long sum = sums[i];
+        long count = counts[i];
+        for (int j = i + 1; j < sums.length; j++) {
+            into[j] = (double) (sums[j] * count - sum * counts[j]) / (count * counts[j] * Amount.ONE);
+        }
     }
 
     private static boolean fitsInLong(long sum, int count, long product) {

@@ -1,35 +1,27 @@
 package stridetally.stats;
 
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
-
 /**
  * What every rank statistic of y against x starts from: S = sum over pairs of sign(dx) sign(dy), the tied groups on both
- * sides, and Var(S). y is compared once per step of a sort and replaced by its rank, so S is a sum of whole numbers and
- * does not depend on the order of the points. Cost n log n.
+ * sides, and Var(S). x and y are replaced by their {@link DenseRanks}, so S is a sum of whole numbers and does not depend on
+ * the order of the points. Cost n log n.
  */
 record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
 
     /** Sums over groups of equal values, t being a group's size. */
     record Ties(double pairs, double triples, double weighted, boolean allEqual) {
 
-        /** Sorted or dense ranks, whose equal values stand together. */
-        static Ties of(int[] sortedRanks) {
+        /** Of the sizes of the groups; a value that is alone is a group of one. */
+        static Ties of(int[] groups) {
             double pairs = 0;
             double triples = 0;
             double weighted = 0;
-            int start = 0;
-            for (int end = 1; end <= sortedRanks.length; end++) {
-                if (end == sortedRanks.length || sortedRanks[end] != sortedRanks[start]) {
-                    double t = end - start;
-                    pairs += t * (t - 1);
-                    triples += t * (t - 1) * (t - 2);
-                    weighted += t * (t - 1) * (2 * t + 5);
-                    start = end;
-                }
+            for (int size : groups) {
+                double t = size;
+                pairs += t * (t - 1);
+                triples += t * (t - 1) * (t - 2);
+                weighted += t * (t - 1) * (2 * t + 5);
             }
-            return new Ties(pairs, triples, weighted, sortedRanks[0] == sortedRanks[sortedRanks.length - 1]);
+            return new Ties(pairs, triples, weighted, groups.length < 2);
         }
 
         boolean any() {
@@ -37,21 +29,19 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
         }
     }
 
-    /** At least one point. */
     static KendallCounts of(double[] x, OrderedValues y) {
-        Integer[] byX = sorted(x.length, (i, j) -> x[i] < x[j] ? -1 : x[i] > x[j] ? 1 : 0);
+        int[] rankOfX = DenseRanks.of(x);
+        int[] rankOfY = DenseRanks.of(y);
+        int[] groupsX = DenseRanks.groups(rankOfX);
+        int[] byX = DenseRanks.places(rankOfX, groupsX);
         int[] rankX = new int[x.length];
-        for (int k = 1; k < byX.length; k++) {
-            rankX[k] = rankX[k - 1] + (x[byX[k]] > x[byX[k - 1]] ? 1 : 0);
-        }
-        int[] rankOfPoint = denseRanks(y);
         int[] rankY = new int[x.length];
         for (int k = 0; k < byX.length; k++) {
-            rankY[k] = rankOfPoint[byX[k]];
+            rankX[k] = rankOfX[byX[k]];
+            rankY[k] = rankOfY[byX[k]];
         }
-        long s = score(rankX, rankY);
-        Arrays.sort(rankY);
-        return new KendallCounts(x.length, s, Ties.of(rankY), Ties.of(rankX));
+        return new KendallCounts(
+                x.length, score(rankX, rankY), Ties.of(DenseRanks.groups(rankOfY)), Ties.of(groupsX));
     }
 
     /** Kendall's two-sided formula: the null variance of S given the ties on both sides; exactly 0 if one side is all equal. */
@@ -68,21 +58,6 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
     /** Pairs with different x. */
     long pairsUsed() {
         return (long) points * (points - 1) / 2 - (long) (tiesX.pairs() / 2);
-    }
-
-    private static Integer[] sorted(int size, Comparator<Integer> order) {
-        Integer[] indices = IntStream.range(0, size).boxed().toArray(Integer[]::new);
-        Arrays.sort(indices, order);
-        return indices;
-    }
-
-    private static int[] denseRanks(OrderedValues y) {
-        Integer[] byY = sorted(y.size(), y::compare);
-        int[] rank = new int[y.size()];
-        for (int k = 1; k < byY.length; k++) {
-            rank[byY[k]] = rank[byY[k - 1]] + (y.compare(byY[k], byY[k - 1]) > 0 ? 1 : 0);
-        }
-        return rank;
     }
 
     /** Points come in order of x; each group of equal x is counted against all earlier ones before it joins them. */

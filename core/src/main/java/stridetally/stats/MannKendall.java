@@ -47,22 +47,26 @@ public record MannKendall(
 
     /** Computes it. IllegalArgumentException for unequal lengths or an x that is not finite. */
     public static Estimate<MannKendall> of(double[] x, OrderedValues y) {
-        Checks.requireSameLength(x.length, y.size());
-        Checks.requireFinite(x, "x");
-        if (x.length < 2) {
-            return Estimate.notEstimable(Checks.tooFew(x.length, "point", "a rank trend needs 2"));
+        return of(RankedPoints.of(x, y));
+    }
+
+    /** Computes it. */
+    public static Estimate<MannKendall> of(RankedPoints points) {
+        int n = points.size();
+        if (n < 2) {
+            return Estimate.notEstimable(Checks.tooFew(n, "point", "a rank trend needs 2"));
         }
-        KendallCounts counts = KendallCounts.of(x, y);
-        boolean exact = x.length <= EXACT_UP_TO
+        KendallCounts counts = points.counts();
+        boolean exact = n <= EXACT_UP_TO
                 && !counts.ties().any()
                 && !counts.tiesX().any();
         Estimate<Double> z = z(counts);
         return Estimate.of(new MannKendall(
-                x.length,
+                n,
                 counts.s(),
                 counts.variance(),
                 z,
-                exact ? Estimate.of(exactP(x.length, counts.s())) : z.map(CriticalValue::normalTwoSided),
+                exact ? Estimate.of(exactP(n, counts.s())) : z.map(CriticalValue::normalTwoSided),
                 exact ? PMethod.EXACT : PMethod.NORMAL,
                 tauB(counts),
                 (long) (counts.ties().pairs() / 2),

@@ -18,6 +18,13 @@ public interface OrderedValues {
     /** Value {@code i} less value {@code j}; exactly 0 when, and only when, they compare equal. */
     double difference(int i, int j);
 
+    /** {@link #difference} of each later value and value {@code i}: to {@code into[j]} for every j above i. */
+    default void differences(int i, double[] into) {
+        for (int j = i + 1; j < size(); j++) {
+            into[j] = difference(j, i);
+        }
+    }
+
     /** All values as doubles, in order. */
     default double[] values() {
         double[] values = new double[size()];

@@ -10,25 +10,25 @@ interface PairSlopes {
     /** Up to so many points all slopes are held; beyond, they are selected. Ours: about there the cost is even. */
     int HELD_UP_TO = 600;
 
-    /** How many slopes there are. */
-    long size();
-
-    /** The slope at a rank, from 0. */
-    double at(long rank);
+    /** The slopes at some ranks, from 0. */
+    double[] at(long... ranks);
 
     /** Those of the points. */
-    static PairSlopes of(double[] x, OrderedValues y, KendallCounts counts) {
-        return x.length <= HELD_UP_TO ? held(x, y, counts) : new SlopeSelection(x, y, counts);
+    static PairSlopes of(RankedPoints points) {
+        return points.size() <= HELD_UP_TO ? held(points) : new SlopeSelection(points);
     }
 
     /** All of them in an array: n^2 in time and room. */
-    static PairSlopes held(double[] x, OrderedValues y, KendallCounts counts) {
-        double[] slopes = new double[Math.toIntExact(counts.pairsUsed())];
+    static PairSlopes held(RankedPoints points) {
+        double[] x = points.x();
+        double[] slopes = new double[Math.toIntExact(points.counts().pairsUsed())];
+        double[] rises = new double[x.length];
         int used = 0;
         for (int i = 0; i < x.length; i++) {
+            points.y().differences(i, rises);
             for (int j = i + 1; j < x.length; j++) {
                 if (x[j] != x[i]) {
-                    slopes[used++] = slope(x, y, i, j);
+                    slopes[used++] = slope(rises[j], x[j] - x[i]);
                 }
             }
         }
@@ -36,8 +36,8 @@ interface PairSlopes {
     }
 
     /** Adding 0.0 turns the -0.0 of a tied pair into 0.0, which ranks and prints as nothing else. */
-    static double slope(double[] x, OrderedValues y, int i, int j) {
-        return y.difference(j, i) / (x[j] - x[i]) + 0.0;
+    static double slope(double rise, double run) {
+        return rise / run + 0.0;
     }
 
     /** Reorders its array at each question. */
@@ -49,15 +49,17 @@ interface PairSlopes {
         }
 
         @Override
-        public long size() {
-            return slopes.length;
-        }
-
-        @Override
-        public double at(long rank) {
-            int place = Math.toIntExact(rank);
-            Selection.select(slopes, place);
-            return slopes[place];
+        public double[] at(long... ranks) {
+            int[] places = new int[ranks.length];
+            for (int k = 0; k < ranks.length; k++) {
+                places[k] = Math.toIntExact(ranks[k]);
+            }
+            Selection.select(slopes, places.clone());
+            double[] found = new double[ranks.length];
+            for (int k = 0; k < ranks.length; k++) {
+                found[k] = slopes[places[k]];
+            }
+            return found;
         }
     }
 }

@@ -39,9 +39,10 @@ final class SlopeSelection implements PairSlopes {
     private double largest;
     private double closest = Double.POSITIVE_INFINITY;
 
-    SlopeSelection(double[] x, OrderedValues y, KendallCounts counts) {
-        this.x = x;
-        this.y = y;
+    SlopeSelection(RankedPoints points) {
+        KendallCounts counts = points.counts();
+        this.x = points.x();
+        this.y = points.y();
         this.size = counts.pairsUsed();
         this.values = y.values();
         this.byX = Sorting.indices(x.length, (i, j) -> x[i] < x[j] ? -1 : x[i] > x[j] ? 1 : y.compare(i, j));
@@ -58,12 +59,15 @@ final class SlopeSelection implements PairSlopes {
     }
 
     @Override
-    public long size() {
-        return size;
+    public double[] at(long... ranks) {
+        double[] found = new double[ranks.length];
+        for (int k = 0; k < ranks.length; k++) {
+            found[k] = at(ranks[k]);
+        }
+        return found;
     }
 
-    @Override
-    public double at(long rank) {
+    private double at(long rank) {
         if (rank >= below && rank < below + zeros) {
             return 0;
         }
@@ -149,10 +153,14 @@ final class SlopeSelection implements PairSlopes {
                 before.length, (k, l) -> before[k] < before[l] ? -1 : before[k] > before[l] ? 1 : k - l);
         Sorting.eachInversion(order, seenAt(to), (k, l) -> {
             if (k < l && x[byX[k]] != x[byX[l]]) {
-                slopes.add(PairSlopes.slope(x, y, byX[k], byX[l]));
+                slopes.add(slope(byX[k], byX[l]));
             }
         });
         return slopes;
+    }
+
+    private double slope(int i, int j) {
+        return PairSlopes.slope(y.difference(j, i), x[j] - x[i]);
     }
 
     private CountedValues all() {
@@ -160,7 +168,7 @@ final class SlopeSelection implements PairSlopes {
         for (int i = 0; i < x.length; i++) {
             for (int j = i + 1; j < x.length; j++) {
                 if (x[i] != x[j]) {
-                    slopes.add(PairSlopes.slope(x, y, i, j));
+                    slopes.add(slope(i, j));
                 }
             }
         }

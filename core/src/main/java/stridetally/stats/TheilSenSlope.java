@@ -38,56 +38,62 @@ public record TheilSenSlope(
      * @param level of the interval, inside (0, 1)
      */
     public static Estimate<TheilSenSlope> of(double[] x, OrderedValues y, double level) {
-        Checks.requireSameLength(x.length, y.size());
-        Checks.requireFinite(x, "x");
+        return of(RankedPoints.of(x, y), level);
+    }
+
+    /** Computes it; the level of the interval is inside (0, 1). */
+    public static Estimate<TheilSenSlope> of(RankedPoints points, double level) {
         Checks.requireLevel(level);
-        if (x.length < 2) {
-            return Estimate.notEstimable(Checks.tooFew(x.length, "point", "a slope needs 2"));
+        int n = points.size();
+        if (n < 2) {
+            return Estimate.notEstimable(Checks.tooFew(n, "point", "a slope needs 2"));
         }
-        KendallCounts counts = KendallCounts.of(x, y);
+        KendallCounts counts = points.counts();
         if (counts.tiesX().allEqual()) {
             return Estimate.notEstimable("all points have the same x; a slope needs 2 different ones");
         }
-        PairSlopes slopes = PairSlopes.of(x, y, counts);
-        double slope = median(slopes);
-        double intercept = medianOf(y.values()) - slope * medianOf(x);
+        long pairs = counts.pairsUsed();
+        Estimate<Ranks> bounds = bounds(counts, level);
+        Ranks ranks = bounds.isEstimated() ? bounds.orElseThrow() : new Ranks(0, pairs - 1);
+        double[] at = PairSlopes.of(points).at((pairs - 1) / 2, pairs / 2, ranks.low(), ranks.high());
+        double slope = at[0] == at[1] ? at[0] : (at[0] + at[1]) / 2;
+        double intercept = medianOf(points.y().values()) - slope * medianOf(points.x());
         if (!Double.isFinite(slope) || !Double.isFinite(intercept)) {
             return Estimate.notEstimable(Checks.BEYOND_RANGE);
         }
         return Estimate.of(new TheilSenSlope(
-                x.length,
-                slopes.size(),
+                n,
+                pairs,
                 (long) (counts.tiesX().pairs() / 2),
                 (long) (counts.ties().pairs() / 2),
                 slope,
                 intercept,
-                interval(slopes, counts, level)));
-    }
-
-    private static double median(PairSlopes slopes) {
-        long upper = slopes.size() / 2;
-        long lower = (slopes.size() - 1) / 2;
-        double low = slopes.at(lower);
-        return lower == upper ? low : (low + slopes.at(upper)) / 2;
+                bounds.flatMap(known -> interval(at[2], at[3], level))));
     }
 
     private static double medianOf(double[] values) {
         return Descriptive.median(values).orElseThrow();
     }
 
-    private static Estimate<Interval> interval(PairSlopes slopes, KendallCounts counts, double level) {
+    /** Ranks of slopes, from 0. */
+    private record Ranks(long low, long high) {}
+
+    /** Those of Sen's interval. */
+    private static Estimate<Ranks> bounds(KendallCounts counts, double level) {
         if (counts.ties().allEqual()) {
             return Estimate.notEstimable("all values are equal; their spread tells nothing of the slope's error");
         }
+        long pairs = counts.pairsUsed();
         double reach = CriticalValue.normal(level) * Math.sqrt(counts.variance());
-        double lowRank = Math.floor((slopes.size() - reach) / 2);
-        double highRank = Math.ceil((slopes.size() + reach) / 2 + 1);
-        if (lowRank < 1 || highRank > slopes.size()) {
-            return Estimate.notEstimable(
-                    Checks.tooFew(counts.points(), "point", "too few for Sen's interval at level " + level));
-        }
-        double low = slopes.at((long) lowRank - 1);
-        double high = slopes.at((long) highRank - 1);
+        double lowRank = Math.floor((pairs - reach) / 2);
+        double highRank = Math.ceil((pairs + reach) / 2 + 1);
+        return lowRank < 1 || highRank > pairs
+                ? Estimate.notEstimable(
+                        Checks.tooFew(counts.points(), "point", "too few for Sen's interval at level " + level))
+                : Estimate.of(new Ranks((long) lowRank - 1, (long) highRank - 1));
+    }
+
+    private static Estimate<Interval> interval(double low, double high, double level) {
         return Double.isFinite(low) && Double.isFinite(high)
                 ? Estimate.of(new Interval(low, high, level))
                 : Estimate.notEstimable(Checks.BEYOND_RANGE);

@@ -1,6 +1,8 @@
 package stridetally.trend;
 
 import java.util.Optional;
+import stridetally.stats.Estimate;
+import stridetally.stats.RankedPoints;
 
 /** What keeps any line or rank statistic from being computed, in the words of people rather than of a kernel. */
 final class LineCheck {
@@ -19,5 +21,11 @@ final class LineCheck {
             return Optional.of("all sessions with a value are of one day; a line needs 2 days");
         }
         return Optional.empty();
+    }
+
+    /** The points with their ranks, counted once for all rank statistics. */
+    static Estimate<RankedPoints> ranked(Series series) {
+        Optional<String> whyNot = whyNot(series);
+        return whyNot.isPresent() ? Estimate.notEstimable(whyNot.get()) : Estimate.of(series.ranked());
     }
 }

@@ -2,6 +2,7 @@ package stridetally.trend;
 
 import stridetally.stats.Estimate;
 import stridetally.stats.MannKendall;
+import stridetally.stats.RankedPoints;
 
 /**
  * Whether a series goes up or down by the order of its values alone. S is positive when values rise, whichever way is
@@ -14,9 +15,11 @@ public record RankTrend(Estimate<MannKendall> test) {
 
     /** Computes it; the reason when it cannot be. */
     public static RankTrend of(Series series) {
-        return new RankTrend(LineCheck.whyNot(series)
-                .<Estimate<MannKendall>>map(Estimate::notEstimable)
-                .orElseGet(() -> MannKendall.of(series.days(), series.values())));
+        return of(LineCheck.ranked(series));
+    }
+
+    static RankTrend of(Estimate<RankedPoints> ranked) {
+        return new RankTrend(ranked.flatMap(MannKendall::of));
     }
 
     /** Kendall's S. */

@@ -2,6 +2,7 @@ package stridetally.trend;
 
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
+import stridetally.stats.RankedPoints;
 import stridetally.stats.TheilSenSlope;
 
 /**
@@ -19,9 +20,11 @@ public record RobustLine(Estimate<TheilSenSlope> slope) {
      * @param level of the interval: 0.95, not 95
      */
     public static RobustLine of(Series series, double level) {
-        return new RobustLine(LineCheck.whyNot(series)
-                .<Estimate<TheilSenSlope>>map(Estimate::notEstimable)
-                .orElseGet(() -> TheilSenSlope.of(series.days(), series.values(), level)));
+        return of(LineCheck.ranked(series), level);
+    }
+
+    static RobustLine of(Estimate<RankedPoints> ranked, double level) {
+        return new RobustLine(ranked.flatMap(points -> TheilSenSlope.of(points, level)));
     }
 
     /** Change per week. */

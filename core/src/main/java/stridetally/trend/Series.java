@@ -1,12 +1,12 @@
 package stridetally.trend;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stridetally.scoring.Session;
 import stridetally.stats.ExactMeans;
+import stridetally.stats.RankedPoints;
 
 /**
  * The points of one side of a goal, or of one bare series, in day order. Two sessions of a day, told apart by their
@@ -44,7 +44,12 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
 
     /** Date of the first point. */
     public Optional<LocalDate> first() {
-        return points.stream().map(Point::date).findFirst();
+        return points.isEmpty() ? Optional.empty() : Optional.of(points.get(0).date());
+    }
+
+    /** The values with their ranks, for every rank statistic of the series. */
+    RankedPoints ranked() {
+        return RankedPoints.of(days(), values());
     }
 
     /** The last point. */
@@ -54,19 +59,31 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
 
     /** Real days from the origin to each point. */
     public double[] days() {
-        return points.stream().mapToDouble(point -> day(point.date())).toArray();
+        double[] days = new double[points.size()];
+        for (int i = 0; i < days.length; i++) {
+            days[i] = day(points.get(i).date());
+        }
+        return days;
     }
 
     /** The values, with their exact order and ties. */
     public ExactMeans values() {
-        return ExactMeans.of(
-                points.stream().mapToLong(Point::sum).toArray(),
-                points.stream().mapToInt(Point::count).toArray());
+        long[] sums = new long[points.size()];
+        int[] counts = new int[sums.length];
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] = points.get(i).sum();
+            counts[i] = points.get(i).count();
+        }
+        return ExactMeans.of(sums, counts);
     }
 
     /** Points whose value is only a bound. */
     public int bounded() {
-        return (int) points.stream().filter(point -> point.bound().isPresent()).count();
+        int bounded = 0;
+        for (Point point : points) {
+            bounded += point.bound().isPresent() ? 1 : 0;
+        }
+        return bounded;
     }
 
     /** Sessions whose recorded probes all needed more help than the goal permits. */
@@ -76,6 +93,6 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
 
     /** Real days from the origin to a day; the origin must be known. */
     public long day(LocalDate date) {
-        return ChronoUnit.DAYS.between(origin.orElseThrow(), date);
+        return date.toEpochDay() - origin.orElseThrow().toEpochDay();
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import stridetally.model.Goal;
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
+import stridetally.stats.RankedPoints;
 import stridetally.stats.StraightLine;
 import stridetally.units.Amount;
 
@@ -21,8 +22,6 @@ import stridetally.units.Amount;
  * @param due of the goal
  * @param aimToday where the aim line is on the day of the report
  * @param latestMinusAim the latest value less the aim line on its own date; above 0 is higher, not better
- * @param permittedSharePerWeek change per week of the share of probes at permitted help, over all sessions with recorded
- *     probes, also those without a value
  * @param reasons why something is missing or to be read with care; never blank, none twice
  */
 public record TrendLine(
@@ -36,7 +35,6 @@ public record TrendLine(
         AimLine aim,
         Estimate<Double> aimToday,
         Estimate<Double> latestMinusAim,
-        Estimate<Double> permittedSharePerWeek,
         List<String> reasons) {
 
     /** The level of the intervals of this page. */
@@ -99,8 +97,9 @@ public record TrendLine(
             AimLine aim,
             Estimate<Double> aimToday) {
         OwnLine own = OwnLine.of(series);
-        RobustLine robust = RobustLine.of(series, LEVEL);
-        RankTrend rank = RankTrend.of(series);
+        Estimate<RankedPoints> ranked = LineCheck.ranked(series);
+        RobustLine robust = RobustLine.of(ranked, LEVEL);
+        RankTrend rank = RankTrend.of(ranked);
         Estimate<Double> latestMinusAim = series.latest()
                 .map(point -> aim.on(point.date()).map(line -> point.value() - line))
                 .orElse(Estimate.notEstimable("no session with a value"));
@@ -108,7 +107,6 @@ public record TrendLine(
         addReasons(reasons, series, own, robust, rank);
         addReason(reasons, "aim line", aimToday);
         addReason(reasons, "aim line", aim.neededPerWeek());
-        Estimate<Double> share = permittedShare(series);
         return new TrendLine(
                 series,
                 baseline,
@@ -120,7 +118,6 @@ public record TrendLine(
                 aim,
                 aimToday,
                 latestMinusAim,
-                share,
                 new ArrayList<>(reasons));
     }
 
@@ -152,20 +149,29 @@ public record TrendLine(
         }
     }
 
-    private static Estimate<Double> permittedShare(Series series) {
-        List<HelpShare> known = series.help().stream()
-                .filter(share -> share.share().isPresent())
-                .toList();
+    /**
+     * Change per week of the share of probes at permitted help, over all sessions with recorded probes, also those without
+     * a value. Only pages of a goal ask for it.
+     */
+    public Estimate<Double> permittedSharePerWeek() {
+        List<HelpShare> known = new ArrayList<>();
+        for (HelpShare share : series.help()) {
+            if (share.share().isPresent()) {
+                known.add(share);
+            }
+        }
         if (known.isEmpty()) {
             return Estimate.notEstimable("no session with a recorded probe whose help is known");
         }
-        double[] days =
-                known.stream().mapToDouble(share -> series.day(share.date())).toArray();
+        double[] days = new double[known.size()];
+        double[] shares = new double[known.size()];
+        for (int i = 0; i < days.length; i++) {
+            days[i] = series.day(known.get(i).date());
+            shares[i] = known.get(i).share().orElseThrow();
+        }
         if (days[0] == days[days.length - 1]) {
             return Estimate.notEstimable("all probes are of one day; a line needs 2 days");
         }
-        double[] shares =
-                known.stream().mapToDouble(share -> share.share().orElseThrow()).toArray();
         return StraightLine.fit(days, shares).flatMap(fit -> Estimate.finite(fit.slope() * 7));
     }
 }

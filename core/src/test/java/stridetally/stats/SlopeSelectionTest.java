@@ -1,10 +1,13 @@
 package stridetally.stats;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -103,18 +106,33 @@ class SlopeSelectionTest {
     }
 
     private static void sameRanks(double[] x, OrderedValues y) {
-        KendallCounts counts = KendallCounts.of(x, y);
-        if (counts.tiesX().allEqual()) {
+        RankedPoints points = RankedPoints.of(x, y);
+        long pairs = points.counts().pairsUsed();
+        if (pairs == 0) {
             return;
         }
-        PairSlopes held = PairSlopes.held(x, y, counts);
-        PairSlopes selected = new SlopeSelection(x, y, counts);
-        assertEquals(held.size(), selected.size());
-        long step = Math.max(1, held.size() / 50);
-        for (long rank = 0; rank < held.size(); rank += step) {
-            assertEquals(held.at(rank), selected.at(rank), "rank " + rank);
+        long[] ranks = LongStream.rangeClosed(0, 50)
+                .map(k -> k * (pairs - 1) / 50)
+                .distinct()
+                .toArray();
+        double[] sorted = sortedSlopes(x, y);
+        assertEquals(sorted.length, pairs);
+        double[] wanted = LongStream.of(ranks).mapToDouble(rank -> sorted[(int) rank]).toArray();
+        assertArrayEquals(wanted, PairSlopes.held(points).at(ranks), "held");
+        assertArrayEquals(wanted, new SlopeSelection(points).at(ranks), "selected");
+    }
+
+    /** The slopes one by one, as the definition has them. */
+    private static double[] sortedSlopes(double[] x, OrderedValues y) {
+        DoubleStream.Builder slopes = DoubleStream.builder();
+        for (int i = 0; i < x.length; i++) {
+            for (int j = i + 1; j < x.length; j++) {
+                if (x[i] != x[j]) {
+                    slopes.add(y.difference(j, i) / (x[j] - x[i]) + 0.0);
+                }
+            }
         }
-        assertEquals(held.at(held.size() - 1), selected.at(held.size() - 1), "last rank");
+        return slopes.build().sorted().toArray();
     }
 
     /** The bound for one long series, whatever its shape. The best of some runs counts, since others use the machine too. */
