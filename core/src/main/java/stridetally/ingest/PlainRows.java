@@ -64,6 +64,9 @@ final class PlainRows {
     private static final int NEVER_PLAIN = -1;
     private static final int MOST_DIGITS = 6;
     private static final int MOST_DECIMALS = 9;
+    private static final long[] TENS = {
+        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
+    };
     private static final int LONGEST_CELL = 255;
     private static final int KEY_ROOM = KEY.length * (LONGEST_CELL + 1);
     private static final int UNREADABLE = Integer.MIN_VALUE;
@@ -135,6 +138,9 @@ final class PlainRows {
     private long ahead;
     private boolean point;
 
+    /** Whether the last value was written with decimals. */
+    private boolean broken;
+
     PlainRows(BulkForm form, SeriesNumbers numbers, TrialSink sink) {
         this.form = form;
         this.numbers = numbers;
@@ -172,7 +178,7 @@ final class PlainRows {
             return false;
         }
         Task task = foundTask;
-        if (amount < task.low || amount > task.high || (task.whole && amount % Amount.ONE != 0)) {
+        if (amount < task.low || amount > task.high || (task.whole && broken && amount % Amount.ONE != 0)) {
             return false;
         }
         int helpRank = rank(helpWords, records, help, form.rules().settings().help());
@@ -250,12 +256,12 @@ final class PlainRows {
 
     /** Finds the task of a record, and its pair with the student when it was seen before; false when it is not plain. */
     private boolean findPair(ByteRecords records) {
+        if (isLastKey(records)) {
+            return true;
+        }
         int length = keyLength(records);
         if (length < 0) {
             return false;
-        }
-        if (length == lastKeyLength && Arrays.equals(keyBytes, 0, length, lastKey, 0, length)) {
-            return true;
         }
         foundPair = keys.find(keyBytes, 0, length);
         if (foundPair < 0) {
@@ -274,6 +280,29 @@ final class PlainRows {
         lastKey = keyBytes;
         keyBytes = spare;
         lastKeyLength = length;
+        return true;
+    }
+
+    /** Whether the cells are those of the last pair, as they are for the tries of one session. */
+    private boolean isLastKey(ByteRecords records) {
+        if (lastKeyLength == 0) {
+            return false;
+        }
+        byte[] bytes = records.bytes();
+        byte[] last = lastKey;
+        int length = 0;
+        for (int column : keyColumns) {
+            int place = records.start(column);
+            int end = records.end(column);
+            if ((last[length++] & 0xff) != end - place || records.hasDoubled(column)) {
+                return false;
+            }
+            while (place < end) {
+                if (last[length++] != bytes[place++]) {
+                    return false;
+                }
+            }
+        }
         return true;
     }
 
@@ -334,6 +363,7 @@ final class PlainRows {
     private long amount(byte[] bytes, int start, int end) {
         long number = 0;
         int place = start;
+        broken = false;
         while (place < end && bytes[place] >= '0' && bytes[place] <= '9') {
             number = number * 10 + (bytes[place++] - '0');
         }
@@ -355,11 +385,9 @@ final class PlainRows {
             }
             number = number * 10 + digit;
         }
-        for (int more = decimals; more < MOST_DECIMALS; more++) {
-            number *= 10;
-        }
         point = true;
-        return number;
+        broken = true;
+        return number * TENS[MOST_DECIMALS - decimals];
     }
 
     /** A trial number; 0 when the cell is blank, below 0 when it is none. */

@@ -10,8 +10,7 @@ import stridetally.model.SeriesKey;
 import stridetally.model.Summary;
 import stridetally.scoring.Counting;
 import stridetally.scoring.PlainSession;
-import stridetally.scoring.SeriesWalk;
-import stridetally.scoring.SessionScorer;
+import stridetally.scoring.WalkedSessions;
 import stridetally.table.ByteRows;
 import stridetally.table.Cell;
 import stridetally.table.CsvTable;
@@ -19,7 +18,7 @@ import stridetally.table.NumberBytes;
 import stridetally.units.Amount;
 
 /**
- * The rows of {@link SessionTableRows} as CSV for millions of sessions: byte for byte what {@link SessionScorer},
+ * The rows of {@link SessionTableRows} as CSV for millions of sessions: byte for byte what {@link stridetally.scoring.SessionScorer},
  * {@link SessionTableRows} and {@link CsvTable} make of them. A session of plain numbers, of which nothing has to be
  * remarked, is summed up here without objects; every other one goes their way. Not for several threads.
  */
@@ -34,7 +33,6 @@ public final class BulkSessionRows {
     private final List<byte[]> helpWords = new ArrayList<>();
     private int firstDay;
     private byte[][] days = new byte[0][];
-    private final PlainSession session = new PlainSession();
 
     /** With the rows that say how all is written. */
     public BulkSessionRows(SessionTableRows rows) {
@@ -42,26 +40,37 @@ public final class BulkSessionRows {
         rows.help().words().forEach(word -> helpWords.add(bytes(alone(Cell.text(word)))));
     }
 
-    /** Every session of the series that the walk has gone to. */
-    public void write(SeriesKey key, Measure measure, Counting counting, SeriesWalk walk, ByteRows out) {
-        byte[] start = new byte[0];
-        byte[] unit = bytes(alone(Cell.code(measure.unit().symbol())));
-        SessionScorer scorer = SessionScorer.by(counting);
-        boolean serves = PlainSession.serves(counting);
-        while (walk.nextSession()) {
-            if (serves && walk.label().isEmpty() && session.take(walk, counting)) {
-                if (start.length == 0) {
-                    start = start(key);
-                }
+    /** What all rows of a series share, ready to be written. */
+    public final class OfSeries {
+        private final SeriesKey key;
+        private final Measure measure;
+        private final byte[] start;
+        private final byte[] unit;
+
+        private OfSeries(SeriesKey key, Measure measure) {
+            this.key = key;
+            this.measure = measure;
+            this.start = start(key);
+            this.unit = bytes(alone(Cell.code(measure.unit().symbol())));
+        }
+
+        /** Appends the row of the session that the walk has come to. */
+        public void write(WalkedSessions session, ByteRows out) {
+            if (session.isPlain() && session.label().isEmpty()) {
                 out.put(start);
-                plain(counting, unit, walk.day(), out);
+                plain(session.plain(), session.counting(), unit, session.day(), out);
             } else {
-                out.put(text(rows.row(key, measure, scorer.score(walk.group()))));
+                out.put(text(rows.row(key, measure, session.scored())));
             }
         }
     }
 
-    private void plain(Counting counting, byte[] unit, int day, ByteRows out) {
+    /** The rows of a series. */
+    public OfSeries of(SeriesKey key, Measure measure) {
+        return new OfSeries(key, measure);
+    }
+
+    private void plain(PlainSession session, Counting counting, byte[] unit, int day, ByteRows out) {
         int size = session.size();
         byte[] count = bytes(Integer.toString(size));
         out.put(day(day)).put(',').put(',').put(count).put(',').put(count).put(',');

@@ -106,10 +106,7 @@ public final class TrialRuns implements TrialSink {
         if (help > HIGHEST_RANK || prompt > HIGHEST_RANK) {
             throw new IllegalArgumentException("rank " + help + ", " + prompt);
         }
-        int scale = 0;
-        while (value % SCALES[scale] != 0) {
-            scale++;
-        }
+        int scale = scale(value);
         int several = given == 1 ? 0 : SEVERAL;
         int numbered = number == 0 ? 0 : NUMBERED;
         page[free++] = (byte) (kind.code() | scale << SCALE_SHIFT | numbered | several);
@@ -121,6 +118,16 @@ public final class TrialRuns implements TrialSink {
         if (several != 0) {
             put(given);
         }
+    }
+
+    /** The coarsest scale that the value is whole on; whole numbers of 32 bits are divided where that serves. */
+    private static int scale(long value) {
+        long hundredths = value / SCALES[1];
+        if (hundredths * SCALES[1] == value) {
+            boolean whole = (int) hundredths == hundredths ? (int) hundredths % 100 == 0 : hundredths % 100 == 0;
+            return whole ? 0 : 1;
+        }
+        return value % SCALES[2] == 0 ? 2 : 3;
     }
 
     private void putInt(int number) {

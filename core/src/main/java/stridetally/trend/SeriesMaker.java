@@ -4,11 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stridetally.scoring.Counting;
 import stridetally.scoring.PlainSession;
-import stridetally.scoring.SeriesWalk;
 import stridetally.scoring.Session;
-import stridetally.scoring.SessionScorer;
+import stridetally.scoring.WalkedSessions;
 
 /**
  * The {@link Series} of a long log, the same as {@link Series#of} makes of scored sessions; a session of plain numbers
@@ -16,48 +14,49 @@ import stridetally.scoring.SessionScorer;
  */
 public final class SeriesMaker {
     private final SeriesWindow window;
-    private final PlainSession plain = new PlainSession();
+    private final List<Point> points = new ArrayList<>();
+    private final List<HelpShare> help = new ArrayList<>();
+    private Optional<LocalDate> first = Optional.empty();
 
     /** Sessions outside the window are left out. */
     public SeriesMaker(SeriesWindow window) {
         this.window = window;
     }
 
-    /** The series that the walk has gone to, whose sessions come in the order of days and labels. */
-    public Series series(SeriesWalk walk, Counting counting) {
-        SessionScorer scorer = SessionScorer.by(counting);
-        boolean serves = PlainSession.serves(counting);
-        List<Point> points = new ArrayList<>();
-        List<HelpShare> help = new ArrayList<>();
-        Optional<LocalDate> first = Optional.empty();
-        while (walk.nextSession()) {
-            LocalDate day = LocalDate.ofEpochDay(walk.day());
-            if (!window.holds(day)) {
-                continue;
-            }
-            first = first.isPresent() ? first : Optional.of(day);
-            if (serves && plain.take(walk, counting)) {
-                points.add(point(day, walk.label(), counting));
-                help.add(new HelpShare(day, plain.size(), plain.size(), plain.size()));
-            } else {
-                Session session = scorer.score(walk.group());
-                Point.of(session).ifPresent(points::add);
-                HelpShare.of(session).ifPresent(help::add);
-            }
+    /** Adds the session that the walk has come to; they come in the order of days and labels. */
+    public void add(WalkedSessions session) {
+        LocalDate day = LocalDate.ofEpochDay(session.day());
+        if (!window.holds(day)) {
+            return;
         }
+        first = first.isPresent() ? first : Optional.of(day);
+        if (session.isPlain()) {
+            int size = session.plain().size();
+            points.add(point(day, session));
+            help.add(new HelpShare(day, size, size, size));
+        } else {
+            Session scored = session.scored();
+            Point.of(scored).ifPresent(points::add);
+            HelpShare.of(scored).ifPresent(help::add);
+        }
+    }
+
+    /** The series of what was added. */
+    public Series series() {
         Optional<LocalDate> firstPoint =
                 points.isEmpty() ? Optional.empty() : Optional.of(points.get(0).date());
         Optional<LocalDate> firstSession = first;
         return new Series(window.baselineDate().or(() -> firstPoint).or(() -> firstSession), points, help);
     }
 
-    private Point point(LocalDate day, String label, Counting counting) {
+    private static Point point(LocalDate day, WalkedSessions session) {
+        PlainSession plain = session.plain();
         int size = plain.size();
         return new Point(
                 day,
-                label,
-                plain.valueSum(counting),
-                plain.valueCount(counting),
+                session.label(),
+                plain.valueSum(session.counting()),
+                plain.valueCount(session.counting()),
                 Optional.empty(),
                 0,
                 0,

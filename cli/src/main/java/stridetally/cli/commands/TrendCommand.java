@@ -80,21 +80,33 @@ public final class TrendCommand implements Subcommand {
                     .beside(rules.rules());
             sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
-            draw(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format));
+            output.write(
+                    console,
+                    drawn(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format)));
             return ExitCodes.DONE;
         }
         rules.checkForLog();
         LogRead log = sources.log(source, writing, narrow, day);
         sources.tellUnknown(narrow, log);
-        writeScores(SessionOutput.log(log, narrow, Format.CSV));
-        SeriesWindow window = SeriesWindow.upTo(day);
-        draw(() -> Charts.log(log, narrow, window), TrendOutput.log(log, narrow, window, format));
+        write(log, SeriesWindow.upTo(day), format);
         return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
-    private void draw(Supplier<Charts> drawings, Content table) {
+    private void write(LogRead log, SeriesWindow window, Format format) {
+        Content table = drawn(() -> Charts.log(log, narrow, window), TrendOutput.log(log, narrow, window, format));
+        if (scores.typed().isPresent() && !charts.draws() && TrendOutput.isLong(log, format)) {
+            WholeFile.write(
+                    scores.typed().get(),
+                    sessions -> output.write(console, TrendOutput.both(log, narrow, window, sessions)));
+            return;
+        }
+        writeScores(SessionOutput.log(log, narrow, Format.CSV));
+        output.write(console, table);
+    }
+
+    private Content drawn(Supplier<Charts> drawings, Content table) {
         charts.folder().ifPresent(folder -> drawings.get().files(folder));
-        output.write(console, charts.draws() ? drawings.get().drawn() : table);
+        return charts.draws() ? drawings.get().drawn() : table;
     }
 
     private void writeScores(Content content) {

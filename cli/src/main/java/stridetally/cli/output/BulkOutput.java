@@ -15,6 +15,7 @@ import stridetally.report.TrendRows;
 import stridetally.scoring.Counting;
 import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesWalk;
+import stridetally.scoring.WalkedSessions;
 import stridetally.table.ByteRows;
 import stridetally.table.CsvTable;
 import stridetally.trend.SeriesMaker;
@@ -28,47 +29,107 @@ final class BulkOutput {
     /** The table of {@code score}. */
     static void sessions(LogRead log, LogRuns runs, NarrowOptions narrow, OutputStream out) throws IOException {
         headings(SessionTableRows.HEADINGS, out);
-        new SeriesInOrder(() -> sessions(log, runs, narrow)).write(BareSeries.inOrder(log, narrow), out);
+        SeriesInOrder rows = new SeriesInOrder(() -> {
+            Lines lines = new Lines(log, runs, narrow);
+            return (series, outs) -> lines.sessions(series, outs[0]);
+        });
+        rows.write(BareSeries.inOrder(log, narrow), out);
     }
 
     /** The table of {@code trend}. */
     static void trends(LogRead log, LogRuns runs, NarrowOptions narrow, SeriesWindow window, OutputStream out)
             throws IOException {
         headings(TrendRows.HEADINGS, out);
-        new SeriesInOrder(() -> trends(log, runs, narrow, window)).write(BareSeries.inOrder(log, narrow), out);
+        SeriesInOrder rows = new SeriesInOrder(() -> {
+            Lines lines = new Lines(log, runs, narrow);
+            return (series, outs) -> lines.trend(series, window, outs[0]);
+        });
+        rows.write(BareSeries.inOrder(log, narrow), out);
     }
 
-    private static SeriesInOrder.Maker sessions(LogRead log, LogRuns runs, NarrowOptions narrow) {
-        SeriesWalk walk = runs.walk();
-        BulkSessionRows rows = new BulkSessionRows(
-                new SessionTableRows(log.settings().id(), log.settings().help()));
-        return (series, out) -> {
-            SeriesKey key = runs.numbers().key(series);
-            Measure measure = log.catalogue().find(key.measure()).orElseThrow();
-            walk.over(series);
-            rows.write(key, measure, counting(key, measure, narrow), walk, out);
-        };
+    /** Both tables from one walk over the sessions. */
+    static void both(
+            LogRead log,
+            LogRuns runs,
+            NarrowOptions narrow,
+            SeriesWindow window,
+            OutputStream trends,
+            OutputStream sessions)
+            throws IOException {
+        headings(TrendRows.HEADINGS, trends);
+        headings(SessionTableRows.HEADINGS, sessions);
+        SeriesInOrder rows = new SeriesInOrder(() -> {
+            Lines lines = new Lines(log, runs, narrow);
+            return (series, outs) -> lines.both(series, window, outs[0], outs[1]);
+        });
+        rows.write(BareSeries.inOrder(log, narrow), trends, sessions);
     }
 
-    private static SeriesInOrder.Maker trends(LogRead log, LogRuns runs, NarrowOptions narrow, SeriesWindow window) {
-        TrendRows rows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
-        SeriesMaker points = new SeriesMaker(window);
-        SeriesWalk walk = runs.walk();
-        StringBuilder text = new StringBuilder();
-        CsvTable table = new CsvTable(text, TrendRows.HEADINGS);
-        return (series, out) -> {
-            SeriesKey key = runs.numbers().key(series);
-            Measure measure = log.catalogue().find(key.measure()).orElseThrow();
-            walk.over(series);
-            TrendLine line = TrendLine.bare(points.series(walk, counting(key, measure, narrow)));
+    /** Makes the lines of one series after another; a thread's own. */
+    private static final class Lines {
+        private final LogRead log;
+        private final LogRuns runs;
+        private final NarrowOptions narrow;
+        private final SeriesWalk walk;
+        private final BulkSessionRows sessionRows;
+        private final TrendRows trendRows;
+        private final StringBuilder text = new StringBuilder();
+        private final CsvTable trendTable = new CsvTable(text, TrendRows.HEADINGS);
+
+        Lines(LogRead log, LogRuns runs, NarrowOptions narrow) {
+            this.log = log;
+            this.runs = runs;
+            this.narrow = narrow;
+            this.walk = runs.walk();
+            this.sessionRows = new BulkSessionRows(
+                    new SessionTableRows(log.settings().id(), log.settings().help()));
+            this.trendRows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
+        }
+
+        void sessions(int series, ByteRows out) {
+            BulkSessionRows.OfSeries rows = sessionRows.of(key(series), measure(series));
+            for (WalkedSessions session = walked(series); session.next(); ) {
+                rows.write(session, out);
+            }
+        }
+
+        void trend(int series, SeriesWindow window, ByteRows out) {
+            SeriesMaker points = new SeriesMaker(window);
+            for (WalkedSessions session = walked(series); session.next(); ) {
+                points.add(session);
+            }
+            trend(series, points, out);
+        }
+
+        void both(int series, SeriesWindow window, ByteRows trends, ByteRows sessions) {
+            BulkSessionRows.OfSeries rows = sessionRows.of(key(series), measure(series));
+            SeriesMaker points = new SeriesMaker(window);
+            for (WalkedSessions session = walked(series); session.next(); ) {
+                rows.write(session, sessions);
+                points.add(session);
+            }
+            trend(series, points, trends);
+        }
+
+        private void trend(int series, SeriesMaker points, ByteRows out) {
             text.setLength(0);
-            table.row(rows.row(key, measure, line));
+            trendTable.row(trendRows.row(key(series), measure(series), TrendLine.bare(points.series())));
             out.put(text);
-        };
-    }
+        }
 
-    private static Counting counting(SeriesKey key, Measure measure, NarrowOptions narrow) {
-        return Counting.bare(measure, narrow.summary(), narrow.helpUpTo()).on(key);
+        private WalkedSessions walked(int series) {
+            Counting counting = Counting.bare(measure(series), narrow.summary(), narrow.helpUpTo())
+                    .on(key(series));
+            return new WalkedSessions(walk, series, counting);
+        }
+
+        private SeriesKey key(int series) {
+            return runs.numbers().key(series);
+        }
+
+        private Measure measure(int series) {
+            return log.catalogue().find(key(series).measure()).orElseThrow();
+        }
     }
 
     private static void headings(List<String> headings, OutputStream out) throws IOException {

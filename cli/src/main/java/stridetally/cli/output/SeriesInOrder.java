@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.io.OutputStream;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -14,15 +15,18 @@ import java.util.concurrent.Future;
 import java.util.function.Supplier;
 import stridetally.table.ByteRows;
 
-/** Writes the rows of many series in their order, made by as many threads as the machine has. Holds a few series at a time. */
+/**
+ * Writes the rows of many series in their order, made by as many threads as the machine has, into one table or several.
+ * Holds a few series at a time.
+ */
 final class SeriesInOrder {
     /** Series made at once by one thread. Ours. */
     private static final int TOGETHER = 64;
 
     /** Makes the rows of a series; each thread has its own maker. */
     interface Maker {
-        /** Appends the rows. */
-        void write(int series, ByteRows out);
+        /** Appends the rows, to each table its own. */
+        void write(int series, ByteRows[] outs);
     }
 
     private final Supplier<Maker> makers;
@@ -32,18 +36,21 @@ final class SeriesInOrder {
         this.makers = makers;
     }
 
-    void write(List<Integer> series, OutputStream out) throws IOException {
+    void write(List<Integer> series, OutputStream... outs) throws IOException {
         int threads = Runtime.getRuntime().availableProcessors();
         ExecutorService workers = Executors.newFixedThreadPool(threads, SeriesInOrder::thread);
         try {
-            ArrayDeque<Future<ByteRows>> made = new ArrayDeque<>();
+            ArrayDeque<Future<ByteRows[]>> made = new ArrayDeque<>();
             for (int next = 0; next < series.size() || !made.isEmpty(); ) {
                 if (next < series.size() && made.size() < 4 * threads) {
                     List<Integer> some = series.subList(next, Math.min(series.size(), next + TOGETHER));
-                    made.add(workers.submit(() -> rows(some)));
+                    made.add(workers.submit(() -> rows(some, outs.length)));
                     next += some.size();
                 } else {
-                    wait(made.remove()).writeTo(out);
+                    ByteRows[] rows = wait(made.remove());
+                    for (int table = 0; table < outs.length; table++) {
+                        rows[table].writeTo(outs[table]);
+                    }
                 }
             }
         } finally {
@@ -51,10 +58,11 @@ final class SeriesInOrder {
         }
     }
 
-    private ByteRows rows(List<Integer> series) {
+    private ByteRows[] rows(List<Integer> series, int tables) {
         Maker idleOne = idle.poll();
         Maker maker = idleOne == null ? makers.get() : idleOne;
-        ByteRows rows = new ByteRows();
+        ByteRows[] rows = new ByteRows[tables];
+        Arrays.setAll(rows, table -> new ByteRows());
         for (int one : series) {
             maker.write(one, rows);
         }
@@ -68,7 +76,7 @@ final class SeriesInOrder {
         return thread;
     }
 
-    private static ByteRows wait(Future<ByteRows> rows) throws IOException {
+    private static ByteRows[] wait(Future<ByteRows[]> rows) throws IOException {
         try {
             return rows.get();
         } catch (InterruptedException stopped) {

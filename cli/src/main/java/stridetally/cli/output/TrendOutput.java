@@ -1,5 +1,6 @@
 package stridetally.cli.output;
 
+import java.io.OutputStream;
 import java.util.Comparator;
 import java.util.function.Predicate;
 import stridetally.cli.files.Content;
@@ -73,6 +74,19 @@ public final class TrendOutput {
                             line(series, window))));
             table.finish();
         });
+    }
+
+    /** Whether one walk over the sessions can make both tables, {@link #both}. */
+    public static boolean isLong(LogRead log, Format format) {
+        return format == Format.CSV && log.sessions() instanceof LogRuns;
+    }
+
+    /** The rows of a long log, and the table of its sessions beside them. */
+    public static Content both(LogRead log, NarrowOptions narrow, SeriesWindow window, OutputStream sessions) {
+        if (!(log.sessions() instanceof LogRuns runs)) {
+            throw new IllegalArgumentException("not a long log");
+        }
+        return out -> BulkOutput.both(log, runs, narrow, window, out, sessions);
     }
 
     private static TrendLine line(SeriesScore series, SeriesWindow window) {
