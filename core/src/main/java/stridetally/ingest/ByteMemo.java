@@ -13,6 +13,7 @@ final class ByteMemo {
     private byte[] texts = new byte[1 << 10];
     private int used;
     private int size;
+    private int last = -1;
     private int[] from = new int[16];
     private int[] hashes = new int[16];
     private int[] numbers = new int[16];
@@ -20,14 +21,18 @@ final class ByteMemo {
     /** Entry plus one, 0 = free; at least twice as many slots as entries. */
     private int[] slots = new int[64];
 
-    /** The number of a text, or {@link #UNKNOWN}. */
+    /** The number of a text, or {@link #UNKNOWN}. Often it is the text of the row before. */
     int find(byte[] bytes, int start, int end) {
+        if (isLast(bytes, start, end)) {
+            return numbers[last];
+        }
         int hash = hash(bytes, start, end);
         int mask = slots.length - 1;
         int slot = hash & mask;
         while (slots[slot] != 0) {
             int entry = slots[slot] - 1;
             if (hashes[entry] == hash && Arrays.equals(texts, from[entry], to(entry), bytes, start, end)) {
+                last = entry;
                 return numbers[entry];
             }
             slot = (slot + 1) & mask;
@@ -55,6 +60,23 @@ final class ByteMemo {
         used += end - start;
         size++;
         place(size - 1);
+    }
+
+    private boolean isLast(byte[] bytes, int start, int end) {
+        if (last < 0) {
+            return false;
+        }
+        byte[] known = texts;
+        int from = this.from[last];
+        if (to(last) - from != end - start) {
+            return false;
+        }
+        for (int place = start; place < end; place++) {
+            if (known[from++] != bytes[place]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private int to(int entry) {

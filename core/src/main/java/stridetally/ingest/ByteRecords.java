@@ -160,7 +160,9 @@ final class ByteRecords implements AutoCloseable {
 
     /** One record from {@link #at}; ODD without a sure end when the buffer ends first. */
     private Found scan() {
+        // In local variables, since the quick compiler reads a field anew each time.
         byte[] bytes = buffer;
+        byte[] kinds = KINDS;
         int place = at;
         cells = 0;
         odd = false;
@@ -168,17 +170,20 @@ final class ByteRecords implements AutoCloseable {
         endIsSure = false;
         while (true) {
             int start = place;
-            int end;
-            if (bytes[place] == '"' && place < limit) {
-                place = quoted(place + 1);
-                start++;
-                end = place - 1;
-            } else {
-                place = unquoted(place);
-                end = place;
+            // Letters and digits are above the comma, which saves most look-ups.
+            while (bytes[place] > ',' || kinds[bytes[place] & 0xff] == USUAL) {
+                place++;
             }
-            if (place < 0) {
-                return place == BAD ? Found.NO_TEXT : Found.ODD;
+            int end = place;
+            byte kind = kinds[bytes[place] & 0xff];
+            if (kind != COMMA && kind != LINE_FEED) {
+                boolean isQuoted = kind == MARK && place == start && place < limit;
+                place = isQuoted ? quoted(place + 1) : unquoted(place);
+                start += isQuoted ? 1 : 0;
+                end = isQuoted ? place - 1 : place;
+                if (place < 0) {
+                    return place == BAD ? Found.NO_TEXT : Found.ODD;
+                }
             }
             if (cells < starts.length) {
                 starts[cells] = start;
@@ -212,18 +217,14 @@ final class ByteRecords implements AutoCloseable {
         return odd ? Found.ODD : Found.PLAIN;
     }
 
-    /** To the comma or line end behind a cell without quotes. */
+    /** On to the comma or line end behind a cell without quotes, from its first letter that is not usual. */
     private int unquoted(int from) {
-        // In local variables, since the quick compiler reads a field anew each time.
-        byte[] bytes = buffer;
-        byte[] kinds = KINDS;
         int place = from;
         while (true) {
-            // Letters and digits are above the comma, which saves most look-ups.
-            while (bytes[place] > ',' || kinds[bytes[place] & 0xff] == USUAL) {
-                place++;
+            byte kind = KINDS[buffer[place] & 0xff];
+            while (kind == USUAL) {
+                kind = KINDS[buffer[++place] & 0xff];
             }
-            byte kind = kinds[bytes[place] & 0xff];
             if (kind == COMMA || kind == LINE_FEED || kind == RETURN) {
                 return place;
             }

@@ -89,6 +89,9 @@ final class PlainRows {
     private final SeriesNumbers numbers;
     private final TrialSink sink;
     private final int lastDay;
+    private final int columns;
+    private final WordScale helpScale;
+    private final WordScale promptScale;
     private final int[] keyColumns;
     private final int student;
     private final int date;
@@ -146,6 +149,9 @@ final class PlainRows {
         this.numbers = numbers;
         this.sink = sink;
         this.lastDay = Math.toIntExact(Math.min(Integer.MAX_VALUE, form.asOf().toEpochDay()));
+        this.columns = form.columns();
+        this.helpScale = form.rules().settings().help();
+        this.promptScale = form.rules().settings().prompt();
         this.keyColumns = Arrays.stream(KEY)
                 .mapToInt(this::column)
                 .filter(column -> column >= 0)
@@ -166,7 +172,7 @@ final class PlainRows {
 
     /** Takes a record, or refuses it untouched. */
     boolean take(ByteRecords records) {
-        if (records.cells() != form.columns() || (of >= 0 && records.end(of) != records.start(of))) {
+        if (records.cells() != columns || (of >= 0 && records.end(of) != records.start(of))) {
             return false;
         }
         byte[] bytes = records.bytes();
@@ -181,9 +187,8 @@ final class PlainRows {
         if (amount < task.low || amount > task.high || (task.whole && broken && amount % Amount.ONE != 0)) {
             return false;
         }
-        int helpRank = rank(helpWords, records, help, form.rules().settings().help());
-        int promptRank =
-                rank(promptWords, records, prompt, form.rules().settings().prompt());
+        int helpRank = rank(helpWords, records, help, helpScale);
+        int promptRank = rank(promptWords, records, prompt, promptScale);
         int labelNumber = label(records);
         if (helpRank == UNREADABLE || promptRank == UNREADABLE || labelNumber < 0) {
             return false;
