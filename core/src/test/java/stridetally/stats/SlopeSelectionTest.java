@@ -2,7 +2,6 @@ package stridetally.stats;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
@@ -135,19 +134,14 @@ class SlopeSelectionTest {
         return slopes.build().sorted().toArray();
     }
 
-    /** The bound for one long series, whatever its shape. The best of some runs counts, since others use the machine too. */
+    /** As long a series as scripts/bench-kernels measures. */
     @ParameterizedTest
     @EnumSource
-    void fiveThousandSessionsTakeNoSecond(Shape shape) {
+    void fiveThousandSessionsGiveTheMiddleOfAllSlopes(Shape shape) {
         double[] days = shape.days(5_000);
         ExactMeans values = means(shape.sums(5_000, 1));
-        long best = Long.MAX_VALUE;
-        for (int run = 0; run < 5 && best >= 1_000_000_000L; run++) {
-            long start = System.nanoTime();
-            TheilSenSlope slope = TheilSenSlope.of(days, values, 0.95).orElseThrow();
-            best = Math.min(best, System.nanoTime() - start);
-            assertTrue(Double.isFinite(slope.slope()));
-        }
-        assertTrue(best < 1_000_000_000L, "the best of five took " + best + " ns");
+        double[] sorted = sortedSlopes(days, values);
+        double middle = (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+        assertEquals(middle, TheilSenSlope.of(days, values, 0.95).orElseThrow().slope());
     }
 }

@@ -71,10 +71,9 @@ public final class WholeFile {
 
     private static void fill(Path temporary, Content content) throws IOException {
         try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE);
-                OutputStream out = buffered(channel)) {
+                WriteBehind out = new WriteBehind(buffered(channel), channel, WriteBehind.STEP)) {
             content.writeTo(out);
-            out.flush();
-            channel.force(true);
+            out.finish();
         }
     }
 
