@@ -64,9 +64,7 @@ final class PlainRows {
     private static final int NEVER_PLAIN = -1;
     private static final int MOST_DIGITS = 6;
     private static final int MOST_DECIMALS = 9;
-    private static final long[] TENS = {
-        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
-    };
+    private static final long[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000};
     private static final int LONGEST_CELL = 255;
     private static final int KEY_ROOM = KEY.length * (LONGEST_CELL + 1);
     private static final int UNREADABLE = Integer.MIN_VALUE;

@@ -40,8 +40,7 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
             rankX[k] = rankOfX[byX[k]];
             rankY[k] = rankOfY[byX[k]];
         }
-        return new KendallCounts(
-                x.length, score(rankX, rankY), Ties.of(DenseRanks.groups(rankOfY)), Ties.of(groupsX));
+        return new KendallCounts(x.length, score(rankX, rankY), Ties.of(DenseRanks.groups(rankOfY)), Ties.of(groupsX));
     }
 
     /** Kendall's two-sided formula: the null variance of S given the ties on both sides; exactly 0 if one side is all equal. */

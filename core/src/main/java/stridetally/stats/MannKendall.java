@@ -57,9 +57,8 @@ public record MannKendall(
             return Estimate.notEstimable(Checks.tooFew(n, "point", "a rank trend needs 2"));
         }
         KendallCounts counts = points.counts();
-        boolean exact = n <= EXACT_UP_TO
-                && !counts.ties().any()
-                && !counts.tiesX().any();
+        boolean exact =
+                n <= EXACT_UP_TO && !counts.ties().any() && !counts.tiesX().any();
         Estimate<Double> z = z(counts);
         return Estimate.of(new MannKendall(
                 n,

@@ -116,7 +116,8 @@ class SlopeSelectionTest {
                 .toArray();
         double[] sorted = sortedSlopes(x, y);
         assertEquals(sorted.length, pairs);
-        double[] wanted = LongStream.of(ranks).mapToDouble(rank -> sorted[(int) rank]).toArray();
+        double[] wanted =
+                LongStream.of(ranks).mapToDouble(rank -> sorted[(int) rank]).toArray();
         assertArrayEquals(wanted, PairSlopes.held(points).at(ranks), "held");
         assertArrayEquals(wanted, new SlopeSelection(points).at(ranks), "selected");
     }

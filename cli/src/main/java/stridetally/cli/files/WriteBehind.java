@@ -4,8 +4,8 @@ import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
 
 /**
  * Lets the disk take a large file while it is still being made, so that forcing it at the end does not wait for all of it.
@@ -18,7 +18,7 @@ final class WriteBehind extends FilterOutputStream {
     private final FileChannel channel;
     private final long step;
     private long sinceForced;
-    private CompletableFuture<Void> forcing = CompletableFuture.completedFuture(null);
+    private CompletableFuture<Optional<IOException>> forcing = CompletableFuture.completedFuture(Optional.empty());
 
     WriteBehind(OutputStream out, FileChannel channel, long step) {
         super(out);
@@ -40,7 +40,7 @@ final class WriteBehind extends FilterOutputStream {
 
     private void count(int length) {
         sinceForced += length;
-        if (sinceForced >= step && forcing.isDone() && !forcing.isCompletedExceptionally()) {
+        if (sinceForced >= step && forcing.isDone() && forcing.join().isEmpty()) {
             sinceForced = 0;
             forcing = new CompletableFuture<>();
             Thread thread = new Thread(() -> force(forcing), "disk");
@@ -49,25 +49,21 @@ final class WriteBehind extends FilterOutputStream {
         }
     }
 
-    private void force(CompletableFuture<Void> told) {
+    private void force(CompletableFuture<Optional<IOException>> told) {
         try {
             channel.force(false);
-            told.complete(null);
+            told.complete(Optional.empty());
         } catch (IOException failure) {
-            told.completeExceptionally(failure);
+            told.complete(Optional.of(failure));
         }
     }
 
     /** Waits until everything is on the disk. */
     void finish() throws IOException {
         flush();
-        try {
-            forcing.get();
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new IOException("writing was interrupted", stopped);
-        } catch (ExecutionException failed) {
-            throw new IOException(failed.getCause().getMessage(), failed.getCause());
+        Optional<IOException> failure = forcing.join();
+        if (failure.isPresent()) {
+            throw failure.get();
         }
         channel.force(true);
     }
