@@ -1,5 +1,6 @@
 package stridetally.trend;
 
+import java.util.Optional;
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
 import stridetally.stats.TheilSenSlope;
@@ -19,9 +20,11 @@ public record RobustLine(Estimate<TheilSenSlope> slope) {
      * @param level of the interval: 0.95, not 95
      */
     public static RobustLine of(Series series, double level) {
-        return new RobustLine(LineCheck.whyNot(series)
-                .<Estimate<TheilSenSlope>>map(Estimate::notEstimable)
-                .orElseGet(() -> TheilSenSlope.of(series.days(), series.values(), level)));
+        Optional<String> whyNot = LineCheck.whyNot(series);
+        return new RobustLine(
+                whyNot.isPresent()
+                        ? Estimate.notEstimable(whyNot.get())
+                        : TheilSenSlope.of(series.days(), series.values(), level));
     }
 
     /** Change per week. */

@@ -153,19 +153,24 @@ public record TrendLine(
     }
 
     private static Estimate<Double> permittedShare(Series series) {
-        List<HelpShare> known = series.help().stream()
-                .filter(share -> share.share().isPresent())
-                .toList();
+        List<HelpShare> known = new ArrayList<>();
+        for (HelpShare share : series.help()) {
+            if (share.share().isPresent()) {
+                known.add(share);
+            }
+        }
         if (known.isEmpty()) {
             return Estimate.notEstimable("no session with a recorded probe whose help is known");
         }
-        double[] days =
-                known.stream().mapToDouble(share -> series.day(share.date())).toArray();
+        double[] days = new double[known.size()];
+        double[] shares = new double[known.size()];
+        for (int i = 0; i < days.length; i++) {
+            days[i] = series.day(known.get(i).date());
+            shares[i] = known.get(i).share().orElseThrow();
+        }
         if (days[0] == days[days.length - 1]) {
             return Estimate.notEstimable("all probes are of one day; a line needs 2 days");
         }
-        double[] shares =
-                known.stream().mapToDouble(share -> share.share().orElseThrow()).toArray();
         return StraightLine.fit(days, shares).flatMap(fit -> Estimate.finite(fit.slope() * 7));
     }
 }
