@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.forecast.Forecast;
+import stridetally.measures.Measure;
 import stridetally.model.GoalAim;
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;

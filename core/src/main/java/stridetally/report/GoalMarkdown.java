@@ -4,12 +4,15 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
 import stridetally.forecast.GoalJudgement;
+import stridetally.model.Change;
 import stridetally.model.Remark;
 import stridetally.scoring.HelpCounts;
 import stridetally.scoring.NotUsed;
+import stridetally.scoring.SessionStatus;
 import stridetally.table.Cell;
 
 /** The part of one goal on the team's page. */
@@ -228,18 +231,18 @@ final class GoalMarkdown {
         }
         bullets(part.doubts());
         if (!part.notTried().isEmpty()) {
-            page.bullet(
-                    "Sessions of this period without a try",
-                    part.notTried().entrySet().stream()
-                            .map(one -> one.getValue() + " " + one.getKey().word())
-                            .collect(Collectors.joining(", ")));
+            StringJoiner notTried = new StringJoiner(", ");
+            for (Map.Entry<SessionStatus, Integer> one : part.notTried().entrySet()) {
+                notTried.add(one.getValue() + " " + one.getKey().word());
+            }
+            page.bullet("Sessions of this period without a try", notTried.toString());
         }
         if (!part.review().score().notUsed().isEmpty()) {
-            page.bullet(
-                    "Tries not used, since the goal began",
-                    part.review().score().notUsed().stream()
-                            .map(GoalMarkdown::notUsed)
-                            .collect(Collectors.joining("; ")));
+            StringJoiner notUsed = new StringJoiner("; ");
+            for (NotUsed one : part.review().score().notUsed()) {
+                notUsed.add(notUsed(one));
+            }
+            page.bullet("Tries not used, since the goal began", notUsed.toString());
         }
     }
 
