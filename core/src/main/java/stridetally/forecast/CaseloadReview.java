@@ -13,6 +13,7 @@ import stridetally.model.Student;
 import stridetally.model.StudentCode;
 import stridetally.model.Visit;
 import stridetally.scoring.GoalScore;
+import stridetally.scoring.SideScore;
 
 /**
  * All goals of a caseload, reviewed in one go: the forecaster sees every series, whatever part of the result is shown.
@@ -32,19 +33,24 @@ public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
      * @param asOf the last day whose sessions count
      */
     public static CaseloadReview of(Caseload caseload, List<GoalScore> scores, LocalDate asOf, Forecaster forecaster) {
-        List<List<SideReading>> readings =
-                scores.stream().map(score -> read(caseload, score, asOf)).toList();
-        List<ForecastCase> cases =
-                readings.stream().flatMap(List::stream).map(SideReading::asked).toList();
+        List<List<SideReading>> readings = new ArrayList<>();
+        List<ForecastCase> cases = new ArrayList<>();
+        for (GoalScore score : scores) {
+            List<SideReading> sides = read(caseload, score, asOf);
+            readings.add(sides);
+            for (SideReading side : sides) {
+                cases.add(side.asked());
+            }
+        }
         List<Forecast> forecasts = forecaster.forecast(cases);
         if (forecasts.size() != cases.size()) {
             throw new IllegalArgumentException(forecasts.size() + " forecasts of " + cases.size() + " cases");
         }
         Iterator<Forecast> next = forecasts.iterator();
         Map<StudentCode, List<Visit>> visits = new HashMap<>();
-        caseload.visits()
-                .forEach(visit -> visits.computeIfAbsent(visit.student(), any -> new ArrayList<>())
-                        .add(visit));
+        for (Visit visit : caseload.visits()) {
+            visits.computeIfAbsent(visit.student(), any -> new ArrayList<>()).add(visit);
+        }
         List<GoalReview> reviews = new ArrayList<>();
         for (int i = 0; i < scores.size(); i++) {
             List<Visit> own = visits.getOrDefault(scores.get(i).goal().student(), List.of());
@@ -66,13 +72,16 @@ public record CaseloadReview(LocalDate asOf, List<GoalReview> goals) {
         if (score.measure().isEmpty()) {
             return List.of();
         }
+        Optional<Student> student = student(caseload, score.goal());
         SchoolClock clock = SchoolClock.of(
                 caseload.settings().breaks(),
-                student(caseload, score.goal()).map(Student::school).orElse(""),
+                student.isPresent() ? student.get().school() : "",
                 caseload.settings().thresholds().longBreakWeeks());
-        return score.sides().stream()
-                .map(side -> SideReading.of(score.goal(), score.measure().get(), side, asOf, clock))
-                .toList();
+        List<SideReading> readings = new ArrayList<>();
+        for (SideScore side : score.sides()) {
+            readings.add(SideReading.of(score.goal(), score.measure().get(), side, asOf, clock));
+        }
+        return readings;
     }
 
     private static GoalReview review(

@@ -2,9 +2,10 @@ package stridetally.forecast;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import stridetally.model.Goal;
 import stridetally.model.GoalSide;
 import stridetally.scoring.Answer.Meets;
@@ -37,7 +38,7 @@ public record CriterionFacts(
         return new CriterionFacts(
                 score.metOn(),
                 score.sinceMet(),
-                score.metOn().or(() -> satisfiedOn(score.goal(), score.sides())),
+                score.metOn().isPresent() ? score.metOn() : satisfiedOn(score.goal(), score.sides()),
                 score.targetReachedOn(),
                 lastUpToDue(score.goal(), score.sides()));
     }
@@ -48,37 +49,39 @@ public record CriterionFacts(
             return Optional.empty();
         }
         int needed = goal.criterion().sessionsMet().orElseThrow();
-        List<LocalDate> days = sides.stream()
-                .flatMap(side -> side.sessions().stream())
-                .map(Session::date)
-                .distinct()
-                .sorted()
-                .toList();
-        return days.stream()
-                .filter(day -> goal.side() == GoalSide.EITHER
-                        ? sides.stream().anyMatch(side -> streak(side, day) >= needed)
-                        : sides.stream().allMatch(side -> streak(side, day) >= needed))
-                .findFirst();
+        int sidesNeeded = goal.side() == GoalSide.EITHER ? 1 : sides.size();
+        Set<LocalDate> days = new TreeSet<>();
+        for (SideScore side : sides) {
+            for (Session session : side.sessions()) {
+                days.add(session.date());
+            }
+        }
+        for (LocalDate day : days) {
+            int satisfied = 0;
+            for (SideScore side : sides) {
+                satisfied += streak(side, day) >= needed ? 1 : 0;
+            }
+            if (satisfied >= sidesNeeded) {
+                return Optional.of(day);
+            }
+        }
+        return Optional.empty();
     }
 
     private static int streak(SideScore side, LocalDate day) {
-        return side.sessions().stream()
-                .filter(session -> !session.date().isAfter(day))
-                .reduce((earlier, later) -> later)
-                .map(Session::streak)
-                .orElse(0);
+        int streak = 0;
+        for (Session session : side.sessions()) {
+            if (!session.date().isAfter(day)) {
+                streak = session.streak();
+            }
+        }
+        return streak;
     }
 
     private static Meets lastUpToDue(Goal goal, List<SideScore> sides) {
         List<Meets> last = new ArrayList<>();
         for (SideScore side : sides) {
-            last.add(side.sessions().stream()
-                    .filter(session ->
-                            goal.due().map(due -> !session.date().isAfter(due)).orElse(true))
-                    .filter(CriterionFacts::answered)
-                    .max(Comparator.comparing(Session::date).thenComparing(Session::label))
-                    .map(session -> session.met().meets())
-                    .orElse(Meets.NOT_KNOWN));
+            last.add(lastAnswer(side.sessions(), goal.due()));
         }
         Meets enough = goal.side() == GoalSide.EITHER ? Meets.YES : Meets.NO;
         Meets other = enough == Meets.YES ? Meets.NO : Meets.YES;
@@ -86,6 +89,17 @@ public record CriterionFacts(
             return enough;
         }
         return last.isEmpty() || last.contains(Meets.NOT_KNOWN) ? Meets.NOT_KNOWN : other;
+    }
+
+    private static Meets lastAnswer(List<Session> sessions, Optional<LocalDate> due) {
+        Session last = null;
+        for (Session session : sessions) {
+            boolean upToDue = due.isEmpty() || !session.date().isAfter(due.get());
+            if (upToDue && answered(session) && (last == null || last.compareDayTo(session) <= 0)) {
+                last = session;
+            }
+        }
+        return last == null ? Meets.NOT_KNOWN : last.met().meets();
     }
 
     private static boolean answered(Session session) {

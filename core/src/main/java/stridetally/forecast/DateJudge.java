@@ -13,9 +13,11 @@ import stridetally.scoring.GoalScore;
 record DateJudge(GoalFacts facts) {
 
     Optional<GoalJudgement> met() {
-        return metSentence()
-                .map(sentence -> new GoalJudgement(
-                        Optional.of(Judgement.MET), List.of(sentence), JudgementSentence.SETTLED_MET.with()));
+        Optional<Sentence> met = metSentence();
+        return met.isPresent()
+                ? Optional.of(new GoalJudgement(
+                        Optional.of(Judgement.MET), List.of(met.get()), JudgementSentence.SETTLED_MET.with()))
+                : Optional.empty();
     }
 
     /** Met in time and within written help; a target to be held is not met before its date has passed. */
@@ -29,7 +31,8 @@ record DateJudge(GoalFacts facts) {
                     ? Optional.of(JudgementSentence.HELD.with(due()))
                     : Optional.empty();
         }
-        return facts.criterion().metOn().filter(facts::inTime).map(this::metSince);
+        Optional<LocalDate> metOn = facts.criterion().metOn();
+        return inTime(metOn) ? Optional.of(metSince(metOn.get())) : Optional.empty();
     }
 
     Optional<GoalJudgement> pastItsDate() {
@@ -55,17 +58,26 @@ record DateJudge(GoalFacts facts) {
         if (goal.aim() == GoalAim.KEEP) {
             return Optional.empty();
         }
+        CriterionFacts criterion = facts.criterion();
         if (!goal.criterion().written()) {
-            return facts.criterion().reachedOn().filter(facts::inTime).map(JudgementSentence.CRITERION_UNWRITTEN::with);
+            return inTime(criterion.reachedOn())
+                    ? Optional.of(JudgementSentence.CRITERION_UNWRITTEN.with(
+                            criterion.reachedOn().get()))
+                    : Optional.empty();
         }
-        return goal.help().isPresent()
-                ? Optional.empty()
-                : facts.criterion().satisfiedOn().filter(facts::inTime).map(JudgementSentence.HELP_UNWRITTEN::with);
+        return goal.help().isEmpty() && inTime(criterion.satisfiedOn())
+                ? Optional.of(JudgementSentence.HELP_UNWRITTEN.with(
+                        criterion.satisfiedOn().get()))
+                : Optional.empty();
+    }
+
+    private boolean inTime(Optional<LocalDate> day) {
+        return day.isPresent() && facts.inTime(day.get());
     }
 
     private Sentence metSince(LocalDate day) {
-        Optional<GoalScore.SinceMet> since = facts.criterion().sinceMet().filter(later -> later.sessions() > 0);
-        if (since.isEmpty()) {
+        Optional<GoalScore.SinceMet> since = facts.criterion().sinceMet();
+        if (since.isEmpty() || since.get().sessions() == 0) {
             return JudgementSentence.MET_AND_NO_SESSION_SINCE.with(day);
         }
         GoalScore.SinceMet later = since.get();
@@ -84,11 +96,10 @@ record DateJudge(GoalFacts facts) {
         if (!goal.criterion().written()) {
             return JudgementSentence.TARGET_NOT_REACHED.with(due());
         }
-        return facts.criterion()
-                .satisfiedOn()
-                .filter(day -> !facts.inTime(day))
-                .map(day -> JudgementSentence.SATISFIED_LATE.with(due(), day))
-                .orElseGet(() -> JudgementSentence.NOT_MET.with(due()));
+        Optional<LocalDate> satisfied = facts.criterion().satisfiedOn();
+        return satisfied.isPresent() && !facts.inTime(satisfied.get())
+                ? JudgementSentence.SATISFIED_LATE.with(due(), satisfied.get())
+                : JudgementSentence.NOT_MET.with(due());
     }
 
     private LocalDate due() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import stridetally.measures.Rhythm;
 import stridetally.model.GoalAim;
 import stridetally.model.Thresholds;
+import stridetally.trend.Point;
 
 /** What every forecaster asks before it says anything of a goal. */
 final class ForecastGate {
@@ -15,7 +16,11 @@ final class ForecastGate {
 
     /** Why there is no forecast; empty when there may be one. */
     static Optional<String> whyNot(ForecastCase goal, Thresholds thresholds) {
-        return notAsked(goal).or(() -> tooFew(goal, thresholds)).or(() -> stale(goal, thresholds));
+        Optional<String> why = notAsked(goal);
+        if (why.isEmpty()) {
+            why = tooFew(goal, thresholds);
+        }
+        return why.isPresent() ? why : stale(goal, thresholds);
     }
 
     /** What the goal itself lacks for any forecast. */
@@ -47,9 +52,9 @@ final class ForecastGate {
         if (worse) {
             flaws.add("a target that is worse than its baseline");
         }
-        boolean early = goal.due()
-                .flatMap(due -> goal.baselineDate().map(start -> !due.isAfter(start)))
-                .orElse(false);
+        boolean early = goal.due().isPresent()
+                && goal.baselineDate().isPresent()
+                && !goal.due().get().isAfter(goal.baselineDate().get());
         if (early) {
             flaws.add("a due date that is not after its baseline date");
         }
@@ -58,10 +63,9 @@ final class ForecastGate {
 
     /** Whether the last point is further back than the settings allow. A session exactly so many weeks ago still counts. */
     static boolean isStale(ForecastCase goal, Thresholds thresholds) {
-        return goal.series()
-                .latest()
-                .map(last -> goal.clock().schoolDays(last.date(), goal.asOf()) > 7L * thresholds.staleWeeks())
-                .orElse(false);
+        Optional<Point> last = goal.series().latest();
+        return last.isPresent()
+                && goal.clock().schoolDays(last.get().date(), goal.asOf()) > 7L * thresholds.staleWeeks();
     }
 
     private static Optional<String> notAsked(ForecastCase goal) {

@@ -32,31 +32,43 @@ public record GoalFacts(
 
     /** First day of the goal: its own, else its baseline's. */
     Optional<LocalDate> start() {
-        return goal.from().or(goal::baselineDate);
+        return goal.from().isPresent() ? goal.from() : goal.baselineDate();
     }
 
     /** Whether the due date is over on the day of the judgement. */
     boolean pastDue() {
-        return goal.due().map(due -> due.isBefore(asOf)).orElse(false);
+        return goal.due().isPresent() && goal.due().get().isBefore(asOf);
     }
 
     /** Whether a day is not after the due date; any day when there is none. */
     boolean inTime(LocalDate day) {
-        return goal.due().map(due -> !day.isAfter(due)).orElse(true);
+        return goal.due().isEmpty() || !day.isAfter(goal.due().get());
     }
 
     /** Sessions with recorded probes, on all sides. */
     int probed() {
-        return sides.stream().mapToInt(SideFacts::probed).sum();
+        int sessions = 0;
+        for (SideFacts side : sides) {
+            sessions += side.probed();
+        }
+        return sessions;
     }
 
     /** Sessions with a value, on all sides. */
     int valued() {
-        return sides.stream().mapToInt(SideFacts::valued).sum();
+        int sessions = 0;
+        for (SideFacts side : sides) {
+            sessions += side.valued();
+        }
+        return sessions;
     }
 
     /** Sessions whose probes all needed more help, on all sides. */
     int assistedOnly() {
-        return sides.stream().mapToInt(SideFacts::assistedOnly).sum();
+        int sessions = 0;
+        for (SideFacts side : sides) {
+            sessions += side.assistedOnly();
+        }
+        return sessions;
     }
 }

@@ -38,19 +38,31 @@ public record Judge(Thresholds thresholds) {
     /** Judges a goal. */
     public GoalJudgement judge(GoalFacts facts) {
         DateJudge byDate = new DateJudge(facts);
-        return closed(facts, byDate)
-                .or(() -> beforeItsStart(facts))
-                .or(() -> nothingRecorded(facts))
-                .or(() -> flawed(facts))
-                .or(byDate::met)
-                .or(() -> missesWhatADateNeeds(facts) ? Optional.empty() : byDate.pastItsDate())
-                .orElseGet(() -> bySides(facts));
+        Optional<GoalJudgement> found = closed(facts, byDate);
+        if (found.isEmpty()) {
+            found = beforeItsStart(facts);
+        }
+        if (found.isEmpty()) {
+            found = nothingRecorded(facts);
+        }
+        if (found.isEmpty()) {
+            found = flawed(facts);
+        }
+        if (found.isEmpty()) {
+            found = byDate.met();
+        }
+        if (found.isEmpty() && !missesWhatADateNeeds(facts)) {
+            found = byDate.pastItsDate();
+        }
+        return found.isPresent() ? found.get() : bySides(facts);
     }
 
     private GoalJudgement bySides(GoalFacts facts) {
         SideJudge sideJudge = new SideJudge(facts, thresholds);
-        List<SideVerdict> verdicts =
-                facts.sides().stream().map(sideJudge::judge).toList();
+        List<SideVerdict> verdicts = new ArrayList<>();
+        for (SideFacts side : facts.sides()) {
+            verdicts.add(sideJudge.judge(side));
+        }
         return verdicts.size() == 1
                 ? verdicts.get(0).judgement()
                 : SideChoice.choose(facts.goal().side(), verdicts.get(0), verdicts.get(1), thresholds);
@@ -59,42 +71,53 @@ public record Judge(Thresholds thresholds) {
     private static Optional<GoalJudgement> closed(GoalFacts facts, DateJudge byDate) {
         Goal goal = facts.goal();
         LocalDate asOf = facts.asOf();
-        Optional<LocalDate> left = facts.studentUntil().filter(until -> until.isBefore(asOf));
-        boolean over = goal.until().map(until -> until.isBefore(asOf)).orElse(false);
+        boolean over = goal.until().isPresent() && goal.until().get().isBefore(asOf);
         boolean saidSo = goal.ended().isPresent()
-                && goal.until().map(until -> !until.isAfter(asOf)).orElse(true);
+                && (goal.until().isEmpty() || !goal.until().get().isAfter(asOf));
         List<Sentence> reasons = new ArrayList<>();
         if (over || saidSo) {
             reasons.add(howItEnded(goal));
         }
-        left.ifPresent(until -> reasons.add(JudgementSentence.STUDENT_LEFT.with(until)));
+        Optional<LocalDate> left = facts.studentUntil();
+        if (left.isPresent() && left.get().isBefore(asOf)) {
+            reasons.add(JudgementSentence.STUDENT_LEFT.with(left.get()));
+        }
         if (reasons.isEmpty()) {
             return Optional.empty();
         }
-        byDate.metSentence().ifPresent(reasons::add);
+        Optional<Sentence> met = byDate.metSentence();
+        if (met.isPresent()) {
+            reasons.add(met.get());
+        }
         return Optional.of(
                 new GoalJudgement(Optional.of(Judgement.ENDED), reasons, JudgementSentence.SETTLED_ENDED.with()));
     }
 
     private static Sentence howItEnded(Goal goal) {
-        Optional<String> how = goal.ended().map(GoalEnd::word);
+        Optional<GoalEnd> how = goal.ended();
         if (goal.until().isEmpty()) {
-            return JudgementSentence.ENDED.with(how.orElseThrow());
+            return JudgementSentence.ENDED.with(how.orElseThrow().word());
         }
         LocalDate until = goal.until().get();
-        return how.map(word -> JudgementSentence.ENDED_ON.with(until, word))
-                .orElseGet(() -> JudgementSentence.ENDED_UNSAID.with(until));
+        return how.isPresent()
+                ? JudgementSentence.ENDED_ON.with(until, how.get().word())
+                : JudgementSentence.ENDED_UNSAID.with(until);
     }
 
     private static Optional<GoalJudgement> beforeItsStart(GoalFacts facts) {
         Goal goal = facts.goal();
-        return goal.from()
-                .filter(facts.asOf()::isBefore)
-                .or(() -> goal.baselineDate().filter(facts.asOf()::isBefore))
-                .map(start -> new GoalJudgement(
-                        Optional.of(Judgement.NOT_BEGUN),
-                        List.of(JudgementSentence.BEGINS.with(start)),
-                        SufficiencySentences.unsaid(JudgementSentence.UNSAID_NOT_BEGUN, facts)));
+        Optional<LocalDate> start = ahead(goal.from(), facts) ? goal.from() : goal.baselineDate();
+        if (!ahead(start, facts)) {
+            return Optional.empty();
+        }
+        return Optional.of(new GoalJudgement(
+                Optional.of(Judgement.NOT_BEGUN),
+                List.of(JudgementSentence.BEGINS.with(start.orElseThrow())),
+                SufficiencySentences.unsaid(JudgementSentence.UNSAID_NOT_BEGUN, facts)));
+    }
+
+    private static boolean ahead(Optional<LocalDate> day, GoalFacts facts) {
+        return day.isPresent() && facts.asOf().isBefore(day.get());
     }
 
     private static Optional<GoalJudgement> nothingRecorded(GoalFacts facts) {
@@ -106,7 +129,10 @@ public record Judge(Thresholds thresholds) {
         if (facts.pastDue()) {
             reasons.add(JudgementSentence.DATE_PASSED.with(facts.goal().due().orElseThrow()));
         }
-        MissedVisits.sentence(facts).ifPresent(reasons::add);
+        Optional<Sentence> missed = MissedVisits.sentence(facts);
+        if (missed.isPresent()) {
+            reasons.add(missed.get());
+        }
         return Optional.of(new GoalJudgement(
                 Optional.of(Judgement.NOT_BEGUN),
                 reasons,

@@ -2,7 +2,6 @@ package stridetally.forecast;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import stridetally.model.DateRange;
 import stridetally.model.SchoolBreak;
@@ -32,14 +31,26 @@ public record SchoolClock(List<DateRange> breaks, List<DateRange> longBreaks) {
      * @param longBreakWeeks a joined break of more weeks than this stops the forecast's clock
      */
     public static SchoolClock of(List<SchoolBreak> breaks, String school, int longBreakWeeks) {
-        List<DateRange> joined = join(breaks.stream()
-                .filter(one -> one.school().isBlank() || one.school().equals(school))
-                .map(SchoolBreak::days)
-                .sorted(Comparator.comparing(DateRange::first).thenComparing(DateRange::last))
-                .toList());
-        List<DateRange> longOnes =
-                joined.stream().filter(one -> one.days() > 7 * longBreakWeeks).toList();
+        List<DateRange> own = new ArrayList<>();
+        for (SchoolBreak one : breaks) {
+            if (one.school().isBlank() || one.school().equals(school)) {
+                own.add(one.days());
+            }
+        }
+        own.sort(SchoolClock::inOrder);
+        List<DateRange> joined = join(own);
+        List<DateRange> longOnes = new ArrayList<>();
+        for (DateRange one : joined) {
+            if (one.days() > 7 * longBreakWeeks) {
+                longOnes.add(one);
+            }
+        }
         return new SchoolClock(joined, longOnes);
+    }
+
+    private static int inOrder(DateRange one, DateRange other) {
+        int byFirst = one.first().compareTo(other.first());
+        return byFirst != 0 ? byFirst : one.last().compareTo(other.last());
     }
 
     /** Days on which the forecast's clock runs; negative when {@code last} is before {@code after}. */

@@ -9,16 +9,23 @@ import java.util.OptionalDouble;
 import stridetally.measures.Rhythm;
 import stridetally.model.GoalAim;
 import stridetally.model.Thresholds;
+import stridetally.trend.Point;
 
 /** Judges one side of a goal that has begun and is not closed; the order of the questions is {@link Judge}'s. */
 record SideJudge(GoalFacts facts, Thresholds thresholds) {
 
     SideVerdict judge(SideFacts side) {
-        return notBegun(side)
-                .or(() -> onlyWithHelp(side))
-                .or(() -> notJudged(side))
-                .or(() -> tooFew(side))
-                .orElseGet(() -> byForecast(side));
+        Optional<SideVerdict> found = notBegun(side);
+        if (found.isEmpty()) {
+            found = onlyWithHelp(side);
+        }
+        if (found.isEmpty()) {
+            found = notJudged(side);
+        }
+        if (found.isEmpty()) {
+            found = tooFew(side);
+        }
+        return found.isPresent() ? found.get() : byForecast(side);
     }
 
     static Sentence helpSentence(int sessions) {
@@ -28,9 +35,10 @@ record SideJudge(GoalFacts facts, Thresholds thresholds) {
     }
 
     static Sentence nothingSince(GoalFacts facts) {
-        return facts.start()
-                .map(JudgementSentence.NOTHING_RECORDED_SINCE::with)
-                .orElseGet(() -> JudgementSentence.NOTHING_RECORDED.with());
+        Optional<LocalDate> start = facts.start();
+        return start.isPresent()
+                ? JudgementSentence.NOTHING_RECORDED_SINCE.with(start.get())
+                : JudgementSentence.NOTHING_RECORDED.with();
     }
 
     /** One of two sides of which nothing was recorded. */
@@ -77,23 +85,31 @@ record SideJudge(GoalFacts facts, Thresholds thresholds) {
     }
 
     private Optional<SideVerdict> tooFew(SideFacts side) {
-        int n = side.valued();
-        boolean few = n < thresholds.fewestPoints();
+        boolean few = side.valued() < thresholds.fewestPoints();
         if (!few && !ForecastGate.isStale(side.asked(), thresholds)) {
             return Optional.empty();
         }
-        Sentence why = side.asked()
-                .series()
-                .latest()
-                .map(last -> few
-                        ? JudgementSentence.TOO_FEW.with(n, thresholds.fewestPoints(), last.date())
-                        : JudgementSentence.STALE.with(n, thresholds.staleWeeks(), last.date()))
-                .orElseGet(() -> JudgementSentence.TOO_FEW_NONE.with(thresholds.fewestPoints()));
-        List<Sentence> reasons = withCautions(side, why);
-        MissedVisits.sentence(facts).ifPresent(reasons::add);
+        List<Sentence> reasons = withCautions(side, few ? fewSentence(side) : staleSentence(side));
+        Optional<Sentence> missed = MissedVisits.sentence(facts);
+        if (missed.isPresent()) {
+            reasons.add(missed.get());
+        }
         JudgementSentence unsaid = few ? JudgementSentence.UNSAID_TOO_FEW : JudgementSentence.UNSAID_STALE;
         return Optional.of(SideVerdict.of(
                 side, Optional.of(Judgement.TOO_FEW_SESSIONS), reasons, SufficiencySentences.unsaid(unsaid, facts)));
+    }
+
+    private Sentence fewSentence(SideFacts side) {
+        Optional<Point> last = side.asked().series().latest();
+        return last.isPresent()
+                ? JudgementSentence.TOO_FEW.with(
+                        side.valued(), thresholds.fewestPoints(), last.get().date())
+                : JudgementSentence.TOO_FEW_NONE.with(thresholds.fewestPoints());
+    }
+
+    private Sentence staleSentence(SideFacts side) {
+        Point last = side.asked().series().latest().orElseThrow();
+        return JudgementSentence.STALE.with(side.valued(), thresholds.staleWeeks(), last.date());
     }
 
     private SideVerdict byForecast(SideFacts side) {
@@ -132,7 +148,10 @@ record SideJudge(GoalFacts facts, Thresholds thresholds) {
     private List<Sentence> withCautions(SideFacts side, Sentence first) {
         List<Sentence> reasons = new ArrayList<>();
         reasons.add(first);
-        new DateJudge(facts).reachedButUnwritten().ifPresent(reasons::add);
+        Optional<Sentence> unwritten = new DateJudge(facts).reachedButUnwritten();
+        if (unwritten.isPresent()) {
+            reasons.add(unwritten.get());
+        }
         addAssistedShare(side, reasons);
         return reasons;
     }

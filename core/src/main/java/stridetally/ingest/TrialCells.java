@@ -1,6 +1,5 @@
 package stridetally.ingest;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +19,7 @@ import stridetally.model.Use;
 import stridetally.model.WordScale;
 import stridetally.problem.InputRefused;
 import stridetally.units.Amount;
+import stridetally.units.IsoDay;
 import stridetally.units.Reading;
 
 /** A trial as the cells of an entry, and back: the canonical columns, then where it stood and how it was written. */
@@ -82,7 +82,7 @@ public final class TrialCells {
                     use(cell(cells, TrialColumn.USE)));
             return new Trial(
                     key,
-                    LocalDate.parse(cell(cells, TrialColumn.DATE)),
+                    IsoDay.of(cell(cells, TrialColumn.DATE)),
                     cell(cells, TrialColumn.SESSION),
                     wholeOrZero(cell(cells, TrialColumn.TRIAL)),
                     reading(cell(cells, TrialColumn.VALUE), cell(cells, TrialColumn.OF)),

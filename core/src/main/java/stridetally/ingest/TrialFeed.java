@@ -9,6 +9,7 @@ import stridetally.model.SeriesKey;
 import stridetally.model.Settings;
 import stridetally.model.Trial;
 import stridetally.model.WordScale;
+import stridetally.units.IsoDay;
 import stridetally.units.Reading;
 
 /**
@@ -120,7 +121,7 @@ public final class TrialFeed {
 
     private static int day(String text, String place) {
         try {
-            return Math.toIntExact(java.time.LocalDate.parse(text).toEpochDay());
+            return Math.toIntExact(IsoDay.of(text).toEpochDay());
         } catch (java.time.DateTimeException unreadable) {
             throw new stridetally.problem.InputRefused(
                     place + ": the entry does not read as it was written; it was edited by hand", unreadable);

@@ -21,6 +21,7 @@ import stridetally.problem.Severity;
 import stridetally.problem.Spelling;
 import stridetally.table.Cells;
 import stridetally.units.Amount;
+import stridetally.units.IsoDay;
 
 /**
  * One hand-kept row on its way to a record: cells by name, and what is wrong with them. A cell that cannot be read sets its
@@ -75,7 +76,7 @@ final class KeptRow {
                         Integer.parseInt(text, 0, 4, 10),
                         Integer.parseInt(text, 5, 7, 10),
                         Integer.parseInt(text, 8, 10, 10))
-                : LocalDate.parse(text);
+                : IsoDay.of(text);
     }
 
     private static boolean isPlain(String text) {

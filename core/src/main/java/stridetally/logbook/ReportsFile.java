@@ -1,7 +1,6 @@
 package stridetally.logbook;
 
 import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +10,7 @@ import stridetally.problem.InputRefused;
 import stridetally.table.Cell;
 import stridetally.table.Cells;
 import stridetally.table.CsvTable;
+import stridetally.units.IsoDay;
 
 /** {@code reports.csv}: kept by the tool, never edited. */
 final class ReportsFile {
@@ -27,7 +27,7 @@ final class ReportsFile {
                 lines.add(new ReportLine(
                         new GoalId(cells.text("goal")),
                         cells.text("period"),
-                        LocalDate.parse(cells.text("as_of")),
+                        IsoDay.of(cells.text("as_of")),
                         cells.text("value"),
                         cells.text("judgement"),
                         Integer.parseInt(cells.text("last_entry"))));

@@ -17,6 +17,7 @@ import stridetally.model.SchoolBreak;
 import stridetally.model.Settings;
 import stridetally.model.Thresholds;
 import stridetally.model.WordScale;
+import stridetally.units.IsoDay;
 
 /** {@code logbook.toml}. What it does not say is our choice; what we do not know is refused, since it would be ignored. */
 final class SettingsFile {
@@ -170,7 +171,7 @@ final class SettingsFile {
 
     private LocalDate date(JsonNode table, String key, String what) {
         try {
-            return LocalDate.parse(table.path(key).asText());
+            return IsoDay.of(table.path(key).asText());
         } catch (DateTimeException unreadable) {
             throw file.refuse(what, "a " + what + " needs \"" + key + "\", a day such as 2026-09-02");
         }

@@ -2,7 +2,7 @@ package stridetally.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,16 +45,24 @@ public record BothSides(
         Map<Day, Session> lefts = byDay(left);
         Map<Day, Session> rights = byDay(right);
         List<Day> days = new ArrayList<>(lefts.keySet());
-        rights.keySet().stream().filter(day -> !lefts.containsKey(day)).forEach(days::add);
-        days.sort(Comparator.naturalOrder());
-        return days.stream()
-                .map(day -> of(day, Optional.ofNullable(lefts.get(day)), Optional.ofNullable(rights.get(day))))
-                .toList();
+        for (Day day : rights.keySet()) {
+            if (!lefts.containsKey(day)) {
+                days.add(day);
+            }
+        }
+        Collections.sort(days);
+        List<BothSides> both = new ArrayList<>();
+        for (Day day : days) {
+            both.add(of(day, Optional.ofNullable(lefts.get(day)), Optional.ofNullable(rights.get(day))));
+        }
+        return both;
     }
 
     private static Map<Day, Session> byDay(List<Session> sessions) {
         Map<Day, Session> byDay = new TreeMap<>();
-        sessions.forEach(session -> byDay.put(new Day(session.date(), session.label()), session));
+        for (Session session : sessions) {
+            byDay.put(new Day(session.date(), session.label()), session);
+        }
         return byDay;
     }
 
@@ -86,15 +94,18 @@ public record BothSides(
     }
 
     private static Estimate<Measured> value(Optional<Session> session) {
-        return session.map(one -> Measured.of(one.value())).orElse(Estimate.notEstimable("not tried on this day"));
+        return session.isPresent()
+                ? Measured.of(session.get().value())
+                : Estimate.notEstimable("not tried on this day");
     }
 
     private static Estimate<Double> exact(String side, Estimate<Measured> value) {
         if (!value.isEstimated()) {
             return Estimate.notEstimable("no value on the " + side + ": " + value.reason());
         }
-        return value.flatMap(one -> one.bound().isPresent()
+        Measured one = value.orElseThrow();
+        return one.bound().isPresent()
                 ? Estimate.notEstimable("the " + side + " is capped")
-                : Estimate.of(one.value()));
+                : Estimate.of(one.value());
     }
 }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.forecast.Forecast;
-import stridetally.model.Direction;
+import stridetally.measures.Measure;
 import stridetally.model.GoalAim;
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
@@ -34,7 +34,10 @@ final class ChangeMarkdown {
 
     void write() {
         page.bullet(
-                "Latest", trend.latest().map(this::latest).orElse("no session with a value after the baseline date"));
+                "Latest",
+                trend.latest().isPresent()
+                        ? latest(trend.latest().get())
+                        : "no session with a value after the baseline date");
         page.bullet("Change since the baseline", said(side.change().map(this::change)));
         if (part.goal().aim() == GoalAim.REACH) {
             page.bullet("Share of the way to the target", said(side.shareOfWay().map(ChanceWords::wholePercent)));
@@ -53,17 +56,17 @@ final class ChangeMarkdown {
 
     private String beyondError() {
         MeasurementError.Finding finding = side.beyondError();
-        String figures = finding.compared()
-                .map(held -> "change " + unit.change(held.change()) + " from " + unit.text(held.start()) + ", limit "
-                        + unit.text(held.limit()) + "; ")
-                .orElse("");
+        String figures = finding.compared().isPresent() ? figures(finding.compared().get()) : "";
         return finding.answer().word() + " (" + figures + finding.reason() + ")";
     }
 
+    private String figures(MeasurementError.Compared held) {
+        return "change " + unit.change(held.change()) + " from " + unit.text(held.start()) + ", limit "
+                + unit.text(held.limit()) + "; ";
+    }
+
     private String latest(Point point) {
-        Optional<Double> target = part.goal().target().map(amount -> amount.value());
-        Measured value = Measured.of(point);
-        String number = target.map(far -> unit.number(value, far)).orElseGet(() -> unit.number(value));
+        String number = unit.number(Measured.of(point), part.goal().target());
         return unit.withUnit(number) + " on " + point.date();
     }
 
@@ -74,13 +77,11 @@ final class ChangeMarkdown {
 
     /** Whether a difference is for the better; blank when there is none, or neither way is better. */
     private String verdict(double difference) {
-        int way = part.review()
-                .score()
-                .measure()
-                .flatMap(measure -> measure.better())
-                .map(Direction::sign)
-                .orElse(0);
-        double gain = way * difference;
+        Optional<Measure> measure = part.review().score().measure();
+        if (measure.isEmpty() || measure.get().better().isEmpty()) {
+            return "";
+        }
+        double gain = measure.get().better().get().sign() * difference;
         return gain > 0 ? ", better" : gain < 0 ? ", worse" : "";
     }
 
@@ -101,10 +102,15 @@ final class ChangeMarkdown {
         if (!slope.isEstimated()) {
             return NOT_KNOWN + slope.reason();
         }
-        String range = interval.value()
-                .map(ends -> "95 % interval " + unit.rate(ends.low()) + " to " + unit.rate(ends.high()))
-                .orElseGet(() -> "no interval: " + interval.reason());
-        return signedRate(slope.orElseThrow()) + " (" + range + ")";
+        return signedRate(slope.orElseThrow()) + " (" + range(interval) + ")";
+    }
+
+    private String range(Estimate<Interval> interval) {
+        if (!interval.isEstimated()) {
+            return "no interval: " + interval.reason();
+        }
+        Interval ends = interval.orElseThrow();
+        return "95 % interval " + unit.rate(ends.low()) + " to " + unit.rate(ends.high());
     }
 
     private void aim() {
@@ -134,8 +140,9 @@ final class ChangeMarkdown {
     }
 
     private String againstAim(double difference) {
-        if (trend.latest().flatMap(Point::bound).isPresent()) {
-            return unit.change(new Measured(difference, trend.latest().flatMap(Point::bound)));
+        Optional<Point> latest = trend.latest();
+        if (latest.isPresent() && latest.get().bound().isPresent()) {
+            return unit.change(new Measured(difference, latest.get().bound()));
         }
         String size = unit.text(Math.abs(difference));
         String where = difference > 0 ? size + " above it" : difference < 0 ? size + " below it" : "on it";
@@ -179,17 +186,18 @@ final class ChangeMarkdown {
     }
 
     private List<String> notes(Forecast.Outlook outlook) {
-        boolean unsaid = !part.goal().criterion().written()
-                && outlook.notes().stream().noneMatch(note -> note.contains("no criterion"));
-        return unsaid
-                ? java.util.stream.Stream.concat(
-                                outlook.notes().stream(),
-                                java.util.stream.Stream.of("no criterion is written, so both are of the line"))
-                        .toList()
-                : outlook.notes();
+        List<String> notes = new ArrayList<>(outlook.notes());
+        boolean said = false;
+        for (String note : notes) {
+            said |= note.contains("no criterion");
+        }
+        if (!part.goal().criterion().written() && !said) {
+            notes.add("no criterion is written, so both are of the line");
+        }
+        return notes;
     }
 
     private static String said(Estimate<String> figure) {
-        return figure.value().orElseGet(() -> NOT_KNOWN + figure.reason());
+        return figure.isEstimated() ? figure.orElseThrow() : NOT_KNOWN + figure.reason();
     }
 }

@@ -1,7 +1,7 @@
 package stridetally.report;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.forecast.Forecast;
@@ -23,6 +23,7 @@ import stridetally.scoring.Session;
 import stridetally.trend.AimLine;
 import stridetally.trend.SeriesWindow;
 import stridetally.trend.TrendLine;
+import stridetally.units.Amount;
 
 /**
  * What a chart of one side of a goal shows, whoever draws it. Amounts are in the measure's unit.
@@ -55,28 +56,29 @@ public record ChartData(
     static final AimLine HELD = new AimLine.Undefined("the target is to be held");
 
     public ChartData {
-        sessions = sessions.stream()
-                .sorted(Comparator.comparing(Session::date).thenComparing(Session::label))
-                .toList();
+        sessions = inOrder(sessions);
         changes = List.copyOf(changes);
         breaks = List.copyOf(breaks);
     }
 
+    private static List<Session> inOrder(List<Session> sessions) {
+        List<Session> inOrder = new ArrayList<>(sessions);
+        inOrder.sort(Session::compareDayTo);
+        return List.copyOf(inOrder);
+    }
+
     /** The charts of a goal, one for each side, with the changes of strategy up to the day. */
     public static List<ChartData> of(GoalReview review, Caseload caseload, LocalDate asOf) {
-        ShownUnit unit = review.score()
-                .measure()
-                .map(one -> ShownUnit.of(one, caseload.settings()))
-                .orElse(ShownUnit.AS_WRITTEN);
-        return review.sides().stream()
-                .map(side -> of(
-                        review,
-                        side,
-                        unit,
-                        changes(caseload, review.goal(), asOf),
-                        breaks(caseload, review.goal()),
-                        asOf))
-                .toList();
+        Optional<Measure> measure = review.score().measure();
+        ShownUnit unit =
+                measure.isPresent() ? ShownUnit.of(measure.get(), caseload.settings()) : ShownUnit.AS_WRITTEN;
+        List<Change> changes = changes(caseload, review.goal(), asOf);
+        List<SchoolBreak> breaks = breaks(caseload, review.goal());
+        List<ChartData> charts = new ArrayList<>();
+        for (SideReview side : review.sides()) {
+            charts.add(of(review, side, unit, changes, breaks, asOf));
+        }
+        return charts;
     }
 
     /**
@@ -125,12 +127,10 @@ public record ChartData(
                         + (side.side() == Side.NONE ? "" : ", " + side.side().word() + " side"),
                 unit,
                 better(review.score().measure()),
-                side.score().sessions().stream()
-                        .filter(session -> days.holds(session.date()))
-                        .toList(),
-                goal.baseline().map(amount -> amount.value()),
+                within(side.score().sessions(), days),
+                value(goal.baseline()),
                 goal.baselineDate(),
-                goal.target().map(amount -> amount.value()),
+                value(goal.target()),
                 goal.due(),
                 goal.aim() == GoalAim.KEEP ? HELD : side.trend().aim(),
                 side.trend(),
@@ -140,28 +140,57 @@ public record ChartData(
                 asOf);
     }
 
+    private static List<Session> within(List<Session> sessions, SeriesWindow days) {
+        List<Session> within = new ArrayList<>();
+        for (Session session : sessions) {
+            if (days.holds(session.date())) {
+                within.add(session);
+            }
+        }
+        return within;
+    }
+
+    private static Optional<Double> value(Optional<Amount> amount) {
+        return amount.isPresent() ? Optional.of(amount.get().value()) : Optional.empty();
+    }
+
     /** Changes of the goal, and of the student as a whole, up to a day, by day. */
     static List<Change> changes(Caseload caseload, Goal goal, LocalDate last) {
-        return caseload.changes().stream()
-                .filter(change -> change.student().equals(goal.student()))
-                .filter(change -> change.goal().map(goal.id()::equals).orElse(true))
-                .filter(change -> !change.date().isAfter(last))
-                .sorted(Comparator.comparing(Change::date).thenComparing(Change::what))
-                .toList();
+        List<Change> changes = new ArrayList<>();
+        for (Change change : caseload.changes()) {
+            boolean meant = change.student().equals(goal.student())
+                    && (change.goal().isEmpty() || change.goal().get().equals(goal.id()));
+            if (meant && !change.date().isAfter(last)) {
+                changes.add(change);
+            }
+        }
+        changes.sort(ChartData::byDay);
+        return changes;
+    }
+
+    private static int byDay(Change one, Change other) {
+        int byDay = one.date().compareTo(other.date());
+        return byDay != 0 ? byDay : one.what().compareTo(other.what());
     }
 
     /** Breaks of the school of the goal's student, by day. */
     static List<SchoolBreak> breaks(Caseload caseload, Goal goal) {
-        String school = caseload.student(goal.student()).map(Student::school).orElse("");
-        return caseload.settings().breaks().stream()
-                .filter(one -> one.school().isBlank() || one.school().equals(school))
-                .toList();
+        Optional<Student> student = caseload.student(goal.student());
+        String school = student.isPresent() ? student.get().school() : "";
+        List<SchoolBreak> breaks = new ArrayList<>();
+        for (SchoolBreak one : caseload.settings().breaks()) {
+            if (one.school().isBlank() || one.school().equals(school)) {
+                breaks.add(one);
+            }
+        }
+        return breaks;
     }
 
     /** Which way is better, in the words of the page. */
     static String better(Optional<Measure> measure) {
-        return measure.flatMap(Measure::better)
-                .map(way -> way == Direction.HIGHER ? "more is better" : "less is better")
-                .orElse("neither way is better by itself");
+        if (measure.isEmpty() || measure.get().better().isEmpty()) {
+            return "neither way is better by itself";
+        }
+        return measure.get().better().get() == Direction.HIGHER ? "more is better" : "less is better";
     }
 }

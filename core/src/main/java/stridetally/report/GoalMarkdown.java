@@ -4,13 +4,15 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToIntFunction;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
 import stridetally.forecast.GoalJudgement;
+import stridetally.model.Change;
 import stridetally.model.Remark;
 import stridetally.scoring.HelpCounts;
 import stridetally.scoring.NotUsed;
+import stridetally.scoring.SessionStatus;
 import stridetally.table.Cell;
 
 /** The part of one goal on the team's page. */
@@ -36,7 +38,9 @@ final class GoalMarkdown {
         head(part);
         judgement(part);
         SideMarkdown sides = new SideMarkdown(page, part, period, method);
-        part.sides().forEach(sides::write);
+        for (SidePart side : part.sides()) {
+            sides.write(side);
+        }
         new BesideMarkdown(page, part).write();
         help(part);
         changes(part);
@@ -57,15 +61,21 @@ final class GoalMarkdown {
     }
 
     private void said(String label, String words) {
-        Spoken.ifAny(language, words)
-                .ifPresentOrElse(said -> page.paragraph(label, said), () -> page.paragraph(label, "not written"));
+        Optional<Spoken> said = Spoken.ifAny(language, words);
+        if (said.isPresent()) {
+            page.paragraph(label, said.get());
+        } else {
+            page.paragraph(label, "not written");
+        }
     }
 
     private void judgement(GoalPart part) {
         page.heading(3, "Where it stands");
         GoalJudgement computed = part.review().judgement();
         String word = Attention.word(computed.judgement());
-        part.remark().ifPresent(remark -> decision(remark, word));
+        if (part.remark().isPresent()) {
+            decision(part.remark().get(), word);
+        }
         page.bullet(part.remark().isPresent() ? "Computed beside it" : "Computed", word);
         page.bullet("Why", computed.reason());
         page.bullet("Enough by its date", computed.sufficiency().text());
@@ -73,11 +83,13 @@ final class GoalMarkdown {
     }
 
     private void decision(Remark remark, String computed) {
-        Optional<String> own = remark.judgement().filter(word -> !word.isBlank());
+        String own = remark.judgement().orElse("");
         page.bullet(
                 "Decision of the therapist",
-                own.orElse("no judgement of their own is written for this period; the computed one is \"" + computed
-                        + "\""));
+                own.isBlank()
+                        ? "no judgement of their own is written for this period; the computed one is \"" + computed
+                                + "\""
+                        : own);
         if (!remark.why().isBlank()) {
             page.bullet("The therapist's reason", Spoken.in(remark.language(), remark.why()));
         }
@@ -124,27 +136,24 @@ final class GoalMarkdown {
         if (before) {
             headings.addAll(List.of("probe, period before", "practice, period before"));
         }
-        page.table(
-                headings,
-                table.rows().stream()
-                        .map(row -> {
-                            List<Cell> cells = new ArrayList<>(List.of(
-                                    Cell.code(row.word()),
-                                    part(table, row, HelpTable.Row::probeNow),
-                                    part(table, row, HelpTable.Row::practiceNow)));
-                            if (before) {
-                                cells.add(part(table, row, HelpTable.Row::probeBefore));
-                                cells.add(part(table, row, HelpTable.Row::practiceBefore));
-                            }
-                            return cells;
-                        })
-                        .toList());
+        HelpTable.Row all = table.all();
+        List<List<Cell>> rows = new ArrayList<>();
+        for (HelpTable.Row row : table.rows()) {
+            List<Cell> cells = new ArrayList<>(List.of(
+                    Cell.code(row.word()),
+                    part(row.probeNow(), all.probeNow()),
+                    part(row.practiceNow(), all.practiceNow())));
+            if (before) {
+                cells.add(part(row.probeBefore(), all.probeBefore()));
+                cells.add(part(row.practiceBefore(), all.practiceBefore()));
+            }
+            rows.add(cells);
+        }
+        page.table(headings, rows);
     }
 
     /** {@code 14 (82 %)}: tries at a level, and their share of all tries of the column. */
-    private static Cell part(HelpTable table, HelpTable.Row row, ToIntFunction<HelpTable.Row> column) {
-        int all = table.rows().stream().mapToInt(column).sum();
-        int tries = column.applyAsInt(row);
+    private static Cell part(int tries, int all) {
         return Cell.code(
                 tries == 0
                         ? "0"
@@ -160,29 +169,47 @@ final class GoalMarkdown {
         if (part.changes().isEmpty()) {
             page.paragraph("No change of strategy is written.");
         }
-        part.changes().forEach(change -> page.bullet(change.date().toString(), Spoken.in(language, change.what())));
+        for (Change change : part.changes()) {
+            page.bullet(change.date().toString(), Spoken.in(language, change.what()));
+        }
     }
 
     private void next(GoalPart part) {
         page.heading(3, "What comes next");
-        Optional<Spoken> next = part.remark().flatMap(remark -> Spoken.ifAny(remark.language(), remark.next()));
-        next.ifPresentOrElse(
-                words -> page.bullet("At school", words), () -> page.fillIn("At school", "not written yet:"));
-        String home = "At home, what the family can do";
-        part.remark()
-                .flatMap(remark -> Spoken.ifAny(remark.language(), remark.home()))
-                .ifPresentOrElse(
-                        words -> page.bullet(home, words), () -> page.fillIn(home, "the therapist fills this in:"));
-        part.home().ifPresent(tries -> page.bullet("Tries at home so far", home(part, tries)));
+        Optional<Remark> remark = part.remark();
+        Optional<Spoken> next = remark.isPresent()
+                ? Spoken.ifAny(remark.get().language(), remark.get().next())
+                : Optional.empty();
+        saidOrOpen("At school", next, "not written yet:");
+        Optional<Spoken> home = remark.isPresent()
+                ? Spoken.ifAny(remark.get().language(), remark.get().home())
+                : Optional.empty();
+        saidOrOpen("At home, what the family can do", home, "the therapist fills this in:");
+        if (part.home().isPresent()) {
+            page.bullet("Tries at home so far", home(part, part.home().get()));
+        }
         page.paragraph("Before anyone practises:");
-        part.cautions().forEach(page::bullet);
+        bullets(part.cautions());
+    }
+
+    private void saidOrOpen(String label, Optional<Spoken> said, String open) {
+        if (said.isPresent()) {
+            page.bullet(label, said.get());
+        } else {
+            page.fillIn(label, open);
+        }
+    }
+
+    private void bullets(List<String> sentences) {
+        for (String sentence : sentences) {
+            page.bullet(sentence);
+        }
     }
 
     private String home(GoalPart part, PeriodFigures home) {
-        String median = home.median()
-                .value()
-                .map(value -> "middle value (median) " + part.unit().text(value))
-                .orElseGet(() -> "no value: " + home.median().reason());
+        String median = home.median().isEstimated()
+                ? "middle value (median) " + part.unit().text(home.median().orElseThrow())
+                : "no value: " + home.median().reason();
         return Counted.of(home.recorded(), "try") + " in " + Counted.of(home.sessions(), "session") + ", " + median
                 + ", " + homeHelp(home) + "; kept apart, in no other figure of this page";
     }
@@ -202,20 +229,20 @@ final class GoalMarkdown {
         if (nothing) {
             page.paragraph("Nothing is missing in the goal, and every try counts.");
         }
-        part.doubts().forEach(page::bullet);
+        bullets(part.doubts());
         if (!part.notTried().isEmpty()) {
-            page.bullet(
-                    "Sessions of this period without a try",
-                    part.notTried().entrySet().stream()
-                            .map(one -> one.getValue() + " " + one.getKey().word())
-                            .collect(Collectors.joining(", ")));
+            StringJoiner notTried = new StringJoiner(", ");
+            for (Map.Entry<SessionStatus, Integer> one : part.notTried().entrySet()) {
+                notTried.add(one.getValue() + " " + one.getKey().word());
+            }
+            page.bullet("Sessions of this period without a try", notTried.toString());
         }
         if (!part.review().score().notUsed().isEmpty()) {
-            page.bullet(
-                    "Tries not used, since the goal began",
-                    part.review().score().notUsed().stream()
-                            .map(GoalMarkdown::notUsed)
-                            .collect(Collectors.joining("; ")));
+            StringJoiner notUsed = new StringJoiner("; ");
+            for (NotUsed one : part.review().score().notUsed()) {
+                notUsed.add(notUsed(one));
+            }
+            page.bullet("Tries not used, since the goal began", notUsed.toString());
         }
     }
 
@@ -234,6 +261,6 @@ final class GoalMarkdown {
         page.bullet("How it is taken", words.taken());
         page.bullet("Where tries count", words.places());
         page.bullet("What a session is worth", words.valued());
-        MethodLine.sentences(part, method).forEach(page::bullet);
+        bullets(MethodLine.sentences(part, method));
     }
 }

@@ -1,7 +1,7 @@
 package stridetally.report;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -9,9 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import stridetally.forecast.GoalReview;
+import stridetally.forecast.SideReview;
 import stridetally.measures.Measure;
+import stridetally.model.Benchmark;
 import stridetally.model.Caseload;
 import stridetally.model.Change;
+import stridetally.model.DateRange;
 import stridetally.model.Goal;
 import stridetally.model.Remark;
 import stridetally.scoring.GoalGap;
@@ -76,18 +79,15 @@ public record GoalPart(
         Goal goal = review.goal();
         Optional<Measure> measure = review.score().measure();
         ShownUnit unit =
-                measure.map(one -> ShownUnit.of(one, caseload.settings())).orElse(ShownUnit.AS_WRITTEN);
+                measure.isPresent() ? ShownUnit.of(measure.get(), caseload.settings()) : ShownUnit.AS_WRITTEN;
         GoalEvidence evidence = input.evidence(review);
         List<Change> changes = changes(caseload, goal, window);
-        SidePart.Beside beside = new SidePart.Beside(
-                changes,
-                ChartData.breaks(caseload, goal),
-                caseload.benchmarks().stream()
-                        .filter(one -> one.goal().equals(goal.id()))
-                        .toList());
-        List<SidePart> sides = review.sides().stream()
-                .map(side -> SidePart.of(review, side, window, unit, beside, input.error()))
-                .toList();
+        SidePart.Beside beside =
+                new SidePart.Beside(changes, ChartData.breaks(caseload, goal), benchmarks(caseload, goal));
+        List<SidePart> sides = new ArrayList<>();
+        for (SideReview side : review.sides()) {
+            sides.add(SidePart.of(review, side, window, unit, beside, input.error()));
+        }
         return new GoalPart(
                 review,
                 unit,
@@ -104,6 +104,16 @@ public record GoalPart(
                 GoalPast.NONE);
     }
 
+    private static List<Benchmark> benchmarks(Caseload caseload, Goal goal) {
+        List<Benchmark> benchmarks = new ArrayList<>();
+        for (Benchmark one : caseload.benchmarks()) {
+            if (one.goal().equals(goal.id())) {
+                benchmarks.add(one);
+            }
+        }
+        return benchmarks;
+    }
+
     private static List<Change> changes(Caseload caseload, Goal goal, ReportWindow window) {
         LocalDate end = window.period().days().last();
         return ChartData.changes(caseload, goal, end.isBefore(window.asOf()) ? end : window.asOf());
@@ -111,33 +121,46 @@ public record GoalPart(
 
     /** In English, else in whatever language they were written. */
     static Optional<Remark> remark(Caseload caseload, Goal goal, ReportPeriod period) {
-        return caseload.remarks().stream()
-                .filter(one -> one.goal().equals(goal.id())
-                        && !period.name().isBlank()
-                        && one.period().equals(period.name()))
-                .min(Comparator.comparing(
-                        one -> !(one.language().isBlank() || one.language().equals("en"))));
+        Optional<Remark> any = Optional.empty();
+        for (Remark one : caseload.remarks()) {
+            boolean meant = one.goal().equals(goal.id())
+                    && !period.name().isBlank()
+                    && one.period().equals(period.name());
+            if (meant && (one.language().isBlank() || one.language().equals("en"))) {
+                return Optional.of(one);
+            }
+            any = meant && any.isEmpty() ? Optional.of(one) : any;
+        }
+        return any;
     }
 
     private static Map<SessionStatus, Integer> notTried(List<SidePart> sides) {
         Map<SessionStatus, Integer> sum = new TreeMap<>();
-        sides.forEach(side -> side.now()
-                .ifPresent(now -> now.notTried().forEach((status, count) -> sum.merge(status, count, Integer::sum))));
+        for (SidePart side : sides) {
+            if (side.now().isPresent()) {
+                for (Map.Entry<SessionStatus, Integer> why :
+                        side.now().get().notTried().entrySet()) {
+                    sum.put(why.getKey(), sum.getOrDefault(why.getKey(), 0) + why.getValue());
+                }
+            }
+        }
         return sum;
     }
 
     private static Optional<PeriodFigures> home(GoalEvidence evidence, ReportWindow window, Goal goal) {
-        return evidence.home().isEmpty()
+        Optional<DateRange> days = window.now(goal);
+        return evidence.home().isEmpty() || days.isEmpty()
                 ? Optional.empty()
-                : window.now(goal).map(days -> PeriodFigures.of(evidence.home(), days));
+                : Optional.of(PeriodFigures.of(evidence.home(), days.get()));
     }
 
     private static List<String> doubts(GoalReview review, GoalEvidence evidence) {
         Set<String> doubts = new java.util.LinkedHashSet<>();
-        evidence.gaps().stream()
-                .filter(gap -> !SAID_ANYWAY.contains(gap.code()))
-                .map(GoalGap::sentence)
-                .forEach(doubts::add);
+        for (GoalGap gap : evidence.gaps()) {
+            if (!SAID_ANYWAY.contains(gap.code())) {
+                doubts.add(gap.sentence());
+            }
+        }
         doubts.addAll(review.score().cautions());
         return List.copyOf(doubts);
     }

@@ -1,9 +1,10 @@
 package stridetally.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.Map;
+import java.util.TreeMap;
 import stridetally.model.Level;
 import stridetally.scoring.HelpCounts;
 
@@ -24,25 +25,30 @@ public record HelpTable(List<Row> rows) {
 
     private record Column(List<HelpCounts.AtLevel> levels, int notWritten) {
         int at(Level level) {
-            return levels.stream()
-                    .filter(one -> one.level().equals(level))
-                    .mapToInt(HelpCounts.AtLevel::tries)
-                    .sum();
+            int tries = 0;
+            for (HelpCounts.AtLevel one : levels) {
+                tries += one.level().equals(level) ? one.tries() : 0;
+            }
+            return tries;
         }
     }
 
     /** By level of help. */
     static HelpTable ofHelp(GoalEvidence.HelpByUse help) {
-        return of(columns(help).stream()
-                .map(one -> new Column(one.help(), one.helpNotWritten()))
-                .toList());
+        List<Column> columns = new ArrayList<>();
+        for (HelpCounts one : columns(help)) {
+            columns.add(new Column(one.help(), one.helpNotWritten()));
+        }
+        return of(columns);
     }
 
     /** By prompt. */
     static HelpTable ofPrompts(GoalEvidence.HelpByUse help) {
-        return of(columns(help).stream()
-                .map(one -> new Column(one.prompt(), one.promptNotWritten()))
-                .toList());
+        List<Column> columns = new ArrayList<>();
+        for (HelpCounts one : columns(help)) {
+            columns.add(new Column(one.prompt(), one.promptNotWritten()));
+        }
+        return of(columns);
     }
 
     private static List<HelpCounts> columns(GoalEvidence.HelpByUse help) {
@@ -50,18 +56,38 @@ public record HelpTable(List<Row> rows) {
     }
 
     private static HelpTable of(List<Column> columns) {
-        TreeSet<Level> levels = new TreeSet<>(Comparator.comparingInt(Level::rank));
-        columns.forEach(column -> column.levels().forEach(one -> levels.add(one.level())));
-        List<Row> rows = new ArrayList<>();
-        for (Level level : levels) {
-            rows.add(
-                    row(level.word(), columns.stream().map(one -> one.at(level)).toList()));
+        Map<Integer, Level> levels = new TreeMap<>();
+        List<Integer> notWritten = new ArrayList<>();
+        for (Column column : columns) {
+            notWritten.add(column.notWritten());
+            for (HelpCounts.AtLevel one : column.levels()) {
+                levels.putIfAbsent(one.level().rank(), one.level());
+            }
         }
-        List<Integer> notWritten = columns.stream().map(Column::notWritten).toList();
-        if (notWritten.stream().anyMatch(count -> count > 0)) {
+        List<Row> rows = new ArrayList<>();
+        for (Level level : levels.values()) {
+            List<Integer> tries = new ArrayList<>();
+            for (Column column : columns) {
+                tries.add(column.at(level));
+            }
+            rows.add(row(level.word(), tries));
+        }
+        if (Collections.max(notWritten) > 0) {
             rows.add(row("not written", notWritten));
         }
         return new HelpTable(rows);
+    }
+
+    /** All rows together. */
+    Row all() {
+        int[] sums = new int[4];
+        for (Row row : rows) {
+            sums[0] += row.probeNow;
+            sums[1] += row.practiceNow;
+            sums[2] += row.probeBefore;
+            sums[3] += row.practiceBefore;
+        }
+        return new Row("all", sums[0], sums[1], sums[2], sums[3]);
     }
 
     private static Row row(String word, List<Integer> counts) {

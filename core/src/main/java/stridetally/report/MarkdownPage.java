@@ -110,7 +110,9 @@ final class MarkdownPage {
     void table(List<String> headings, List<List<Cell>> rows) {
         block();
         MarkdownTable table = new MarkdownTable(out, headings);
-        rows.forEach(row -> table.row(use == Use.HTML ? unmarked(row) : row));
+        for (List<Cell> row : rows) {
+            table.row(use == Use.HTML ? unmarked(row) : row);
+        }
         table.finish();
     }
 

@@ -1,10 +1,10 @@
 package stridetally.report;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.function.ToIntFunction;
 import stridetally.model.DateRange;
 import stridetally.scoring.Session;
 import stridetally.scoring.SessionStatus;
@@ -55,37 +55,66 @@ public record PeriodFigures(
 
     /** The figures of those of the sessions that fall within some days. */
     public static PeriodFigures of(List<Session> sessions, DateRange days) {
-        List<Session> within =
-                sessions.stream().filter(session -> days.holds(session.date())).toList();
-        List<Measured> values = within.stream()
-                .flatMap(session -> Measured.of(session.value()).value().stream())
-                .toList();
-        OrderedMeasured order = new OrderedMeasured(values);
-        Map<SessionStatus, Integer> notTried = new EnumMap<>(SessionStatus.class);
-        within.stream()
-                .filter(session -> session.status() != SessionStatus.TRIED)
-                .forEach(session -> notTried.merge(session.status(), 1, Integer::sum));
-        int recorded = sum(within, Session::recorded);
+        Sums sums = new Sums();
+        for (Session session : sessions) {
+            if (days.holds(session.date())) {
+                sums.add(session);
+            }
+        }
+        OrderedMeasured order = new OrderedMeasured(sums.values);
         return new PeriodFigures(
                 days,
-                (int) within.stream().filter(session -> session.recorded() > 0).count(),
-                values.size(),
-                (int) within.stream().filter(Session::assistedOnly).count(),
-                notTried,
-                sum(within, Session::trials),
-                recorded,
-                sum(within, Session::counted),
+                sums.sessions,
+                sums.values.size(),
+                sums.assistedOnly,
+                sums.notTried,
+                sums.trials,
+                sums.recorded,
+                sums.counted,
                 order.median(),
                 order.lowest(),
                 order.highest(),
-                new Part(sum(within, Session::independentTries), sum(within, Session::helpRecorded)),
-                new Part(sum(within, Session::permittedTries), recorded - sum(within, Session::doubtfulTries)),
-                within.stream()
-                        .flatMapToInt(session -> session.mostHelp().stream())
-                        .max());
+                new Part(sums.independent, sums.helpRecorded),
+                new Part(sums.permitted, sums.recorded - sums.doubtful),
+                sums.mostHelp);
     }
 
-    private static int sum(List<Session> sessions, ToIntFunction<Session> count) {
-        return sessions.stream().mapToInt(count).sum();
+    /** What the sessions add up to, while they are gone through. */
+    private static final class Sums {
+        private final List<Measured> values = new ArrayList<>();
+        private final Map<SessionStatus, Integer> notTried = new EnumMap<>(SessionStatus.class);
+        private int sessions;
+        private int assistedOnly;
+        private int trials;
+        private int recorded;
+        private int counted;
+        private int independent;
+        private int helpRecorded;
+        private int permitted;
+        private int doubtful;
+        private OptionalInt mostHelp = OptionalInt.empty();
+
+        void add(Session session) {
+            Estimate<Measured> value = Measured.of(session.value());
+            if (value.isEstimated()) {
+                values.add(value.orElseThrow());
+            }
+            if (session.status() != SessionStatus.TRIED) {
+                notTried.put(session.status(), notTried.getOrDefault(session.status(), 0) + 1);
+            }
+            sessions += session.recorded() > 0 ? 1 : 0;
+            assistedOnly += session.assistedOnly() ? 1 : 0;
+            trials += session.trials();
+            recorded += session.recorded();
+            counted += session.counted();
+            independent += session.independentTries();
+            helpRecorded += session.helpRecorded();
+            permitted += session.permittedTries();
+            doubtful += session.doubtfulTries();
+            if (session.mostHelp().isPresent()) {
+                mostHelp = OptionalInt.of(Math.max(
+                        session.mostHelp().getAsInt(), mostHelp.orElse(session.mostHelp().getAsInt())));
+            }
+        }
     }
 }

@@ -11,10 +11,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import stridetally.model.Caseload;
 import stridetally.model.DateRange;
+import stridetally.model.ServicePlan;
 import stridetally.model.Student;
 import stridetally.model.StudentCode;
-import stridetally.model.Visit;
 import stridetally.model.Visit.Status;
+import stridetally.model.Visit;
 import stridetally.stats.Estimate;
 
 /**
@@ -61,17 +62,17 @@ public record ServiceReport(
 
     /** Visits that were not held. */
     public int missedVisits() {
-        return missed.stream().mapToInt(Missed::visits).sum();
+        int visits = 0;
+        for (Missed cause : missed) {
+            visits += cause.visits();
+        }
+        return visits;
     }
 
     /** The services of a student in the days of a window. */
     public static ServiceReport of(Caseload caseload, StudentCode code, ReportWindow window) {
         Optional<Student> student = caseload.student(code);
-        Optional<DateRange> days = window.days()
-                .flatMap(open -> ReportWindow.cut(
-                        open,
-                        student.flatMap(Student::from).orElse(open.first()),
-                        student.flatMap(Student::until).orElse(open.last())));
+        Optional<DateRange> days = days(window, student);
         if (days.isEmpty()) {
             return new ServiceReport(
                     days,
@@ -85,46 +86,81 @@ public record ServiceReport(
                     0);
         }
         SchoolDays school = SchoolDays.of(
-                caseload.settings().breaks(), student.map(Student::school).orElse(""));
-        List<PlannedMinutes> plans = caseload.services().stream()
-                .filter(plan -> plan.student().equals(code))
-                .map(plan -> PlannedMinutes.of(plan, days.get(), school))
-                .toList();
-        List<Visit> all = caseload.visits().stream()
-                .filter(visit -> visit.student().equals(code) && !visit.date().isAfter(window.asOf()))
-                .toList();
+                caseload.settings().breaks(), student.isPresent() ? student.get().school() : "");
+        List<PlannedMinutes> plans = new ArrayList<>();
+        for (ServicePlan plan : caseload.services()) {
+            if (plan.student().equals(code)) {
+                plans.add(PlannedMinutes.of(plan, days.get(), school));
+            }
+        }
+        List<Visit> all = new ArrayList<>();
+        for (Visit visit : caseload.visits()) {
+            if (visit.student().equals(code) && !visit.date().isAfter(window.asOf())) {
+                all.add(visit);
+            }
+        }
         return of(days.get(), plans, all);
     }
 
-    private static ServiceReport of(DateRange days, List<PlannedMinutes> plans, List<Visit> all) {
-        List<Visit> held = within(all, days).stream()
-                .filter(visit -> visit.status() == Status.HELD)
-                .toList();
-        List<Visit> missed = within(all, days).stream()
-                .filter(visit -> visit.status() != Status.HELD)
-                .toList();
-        Set<LocalDate> madeUpFor = new HashSet<>();
-        all.stream()
-                .filter(visit -> visit.status() == Status.HELD)
-                .forEach(visit -> visit.makeUpFor().ifPresent(madeUpFor::add));
-        return new ServiceReport(
-                Optional.of(days),
-                plans.stream().map(ServiceReport::line).toList(),
-                sum(plans),
-                held.size(),
-                held.stream().mapToInt(visit -> visit.minutes().orElse(0)).sum(),
-                (int) held.stream().filter(visit -> visit.minutes().isEmpty()).count(),
-                byCause(missed),
-                (int) missed.stream()
-                        .filter(visit -> madeUpFor.contains(visit.date()))
-                        .count(),
-                (int) held.stream()
-                        .filter(visit -> visit.makeUpFor().isPresent())
-                        .count());
+    /** The days of the window on which the student was there. */
+    private static Optional<DateRange> days(ReportWindow window, Optional<Student> student) {
+        Optional<DateRange> days = window.days();
+        if (days.isEmpty() || student.isEmpty()) {
+            return days;
+        }
+        return ReportWindow.cut(
+                days.get(),
+                student.get().from().orElse(days.get().first()),
+                student.get().until().orElse(days.get().last()));
     }
 
-    private static List<Visit> within(List<Visit> visits, DateRange days) {
-        return visits.stream().filter(visit -> days.holds(visit.date())).toList();
+    private static ServiceReport of(DateRange days, List<PlannedMinutes> plans, List<Visit> all) {
+        List<Visit> missed = new ArrayList<>();
+        Set<LocalDate> madeUpFor = new HashSet<>();
+        int held = 0;
+        int minutes = 0;
+        int withoutMinutes = 0;
+        int makeUps = 0;
+        for (Visit visit : all) {
+            boolean within = days.holds(visit.date());
+            if (visit.status() == Status.HELD) {
+                if (visit.makeUpFor().isPresent()) {
+                    madeUpFor.add(visit.makeUpFor().get());
+                    makeUps += within ? 1 : 0;
+                }
+                held += within ? 1 : 0;
+                minutes += within ? visit.minutes().orElse(0) : 0;
+                withoutMinutes += within && visit.minutes().isEmpty() ? 1 : 0;
+            } else if (within) {
+                missed.add(visit);
+            }
+        }
+        return new ServiceReport(
+                Optional.of(days),
+                lines(plans),
+                sum(plans),
+                held,
+                minutes,
+                withoutMinutes,
+                byCause(missed),
+                madeUp(missed, madeUpFor),
+                makeUps);
+    }
+
+    private static int madeUp(List<Visit> missed, Set<LocalDate> madeUpFor) {
+        int madeUp = 0;
+        for (Visit visit : missed) {
+            madeUp += madeUpFor.contains(visit.date()) ? 1 : 0;
+        }
+        return madeUp;
+    }
+
+    private static List<Planned> lines(List<PlannedMinutes> plans) {
+        List<Planned> lines = new ArrayList<>();
+        for (PlannedMinutes plan : plans) {
+            lines.add(line(plan));
+        }
+        return lines;
     }
 
     private static Planned line(PlannedMinutes one) {
@@ -144,15 +180,16 @@ public record ServiceReport(
         Map<Status, Map<String, Integer>> reasons = new EnumMap<>(Status.class);
         Map<Status, Integer> counts = new EnumMap<>(Status.class);
         for (Visit visit : missed) {
-            counts.merge(visit.status(), 1, Integer::sum);
+            counts.put(visit.status(), counts.getOrDefault(visit.status(), 0) + 1);
             Map<String, Integer> written = reasons.computeIfAbsent(visit.status(), any -> new TreeMap<>());
             if (!visit.reason().isBlank()) {
-                written.merge(visit.reason(), 1, Integer::sum);
+                written.put(visit.reason(), written.getOrDefault(visit.reason(), 0) + 1);
             }
         }
         List<Missed> causes = new ArrayList<>();
-        counts.forEach(
-                (status, count) -> causes.add(new Missed(status, count, reasons.getOrDefault(status, Map.of()))));
+        for (Map.Entry<Status, Integer> count : counts.entrySet()) {
+            causes.add(new Missed(count.getKey(), count.getValue(), reasons.getOrDefault(count.getKey(), Map.of())));
+        }
         return causes;
     }
 }

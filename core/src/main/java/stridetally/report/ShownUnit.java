@@ -3,10 +3,10 @@ package stridetally.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Arrays;
+import java.util.Optional;
 import stridetally.measures.Measure;
 import stridetally.model.Settings;
-import stridetally.scoring.Bound;
+import stridetally.units.Amount;
 import stridetally.units.Unit;
 
 /**
@@ -30,10 +30,10 @@ public record ShownUnit(Unit unit, BigDecimal factor, int decimals, int finest) 
     public static ShownUnit of(Measure measure, Settings settings) {
         Unit own = measure.unit();
         String wanted = settings.shownUnits().getOrDefault(measure.id().text(), "");
-        Unit shown = Arrays.stream(Unit.values())
-                .filter(unit -> unit.symbol().equals(wanted) && unit.dimension() == own.dimension())
-                .findFirst()
-                .orElse(own == Unit.PROPORTION && wanted.isEmpty() ? Unit.PERCENT : own);
+        Unit shown = own == Unit.PROPORTION && wanted.isEmpty() ? Unit.PERCENT : own;
+        for (Unit unit : Unit.values()) {
+            shown = unit.symbol().equals(wanted) && unit.dimension() == own.dimension() ? unit : shown;
+        }
         if (shown == own) {
             return new ShownUnit(own, BigDecimal.ONE, measure.decimals(), measure.decimals() + 1);
         }
@@ -62,6 +62,11 @@ public record ShownUnit(Unit unit, BigDecimal factor, int decimals, int finest) 
             digits++;
         }
         return sign(value) + rounded(value.value(), digits);
+    }
+
+    /** The same beside an amount that may not be written. */
+    String number(Measured value, Optional<Amount> apartFrom) {
+        return apartFrom.isPresent() ? number(value, apartFrom.get().value()) : number(value);
     }
 
     /**
@@ -136,7 +141,7 @@ public record ShownUnit(Unit unit, BigDecimal factor, int decimals, int finest) 
     }
 
     private static String sign(Measured value) {
-        return value.bound().map(Bound::sign).map(sign -> sign + " ").orElse("");
+        return value.bound().isPresent() ? value.bound().get().sign() + " " : "";
     }
 
     /** Up to so many decimals, but no zeros beyond the measure's own. */

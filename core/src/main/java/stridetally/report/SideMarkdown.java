@@ -1,8 +1,10 @@
 package stridetally.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 import java.util.function.Function;
 import stridetally.model.DateRange;
 import stridetally.model.Goal;
@@ -12,6 +14,7 @@ import stridetally.scoring.Session;
 import stridetally.stats.Estimate;
 import stridetally.table.Cell;
 import stridetally.trend.Point;
+import stridetally.units.Amount;
 
 /** One side of a goal on the team's page: the table of periods, the chart, the figures of change, the criterion. */
 final class SideMarkdown {
@@ -41,7 +44,9 @@ final class SideMarkdown {
 
     private void table(SidePart side) {
         List<String> headings = new ArrayList<>(List.of("", "baseline"));
-        period.previous().ifPresent(before -> headings.add("period before (" + before.name() + ")"));
+        if (period.previous().isPresent()) {
+            headings.add("period before (" + period.previous().get().name() + ")");
+        }
         headings.add(period.name().isBlank() ? "this period" : "this period (" + period.name() + ")");
         headings.add("target");
         Goal goal = part.goal();
@@ -59,18 +64,19 @@ final class SideMarkdown {
         rows.add(row(
                 side,
                 "days",
-                goal.baselineDate().map(Object::toString).orElse("date not written"),
+                goal.baselineDate().isPresent() ? goal.baselineDate().get().toString() : "date not written",
                 one -> dates(one.days()),
                 "due " + part.words().due()));
         page.table(headings, rows);
     }
 
     private String baseline() {
+        Optional<Amount> amount = part.goal().baseline();
+        if (amount.isEmpty()) {
+            return "not written";
+        }
         String how = part.goal().baselineHow();
-        return part.goal()
-                .baseline()
-                .map(amount -> unit.text(amount.value()) + (how.isBlank() ? " (how is not written)" : " (" + how + ")"))
-                .orElse("not written");
+        return unit.text(amount.get().value()) + (how.isBlank() ? " (how is not written)" : " (" + how + ")");
     }
 
     private List<Cell> row(
@@ -85,12 +91,9 @@ final class SideMarkdown {
     }
 
     private String median(PeriodFigures figures) {
-        Optional<Double> target = part.goal().target().map(amount -> amount.value());
-        return figures.median()
-                .value()
-                .map(value ->
-                        unit.withUnit(target.map(far -> unit.number(value, far)).orElseGet(() -> unit.number(value))))
-                .orElseGet(() -> "none: " + figures.median().reason());
+        return figures.median().isEstimated()
+                ? unit.withUnit(unit.number(figures.median().orElseThrow(), part.goal().target()))
+                : "none: " + figures.median().reason();
     }
 
     private String range(PeriodFigures figures) {
@@ -103,7 +106,7 @@ final class SideMarkdown {
     }
 
     private String end(Estimate<Measured> end) {
-        return end.value().map(unit::number).orElse("not known");
+        return end.isEstimated() ? unit.number(end.orElseThrow()) : "not known";
     }
 
     private static String permitted(PeriodFigures figures) {
@@ -124,27 +127,34 @@ final class SideMarkdown {
                 ? "; the criterion asks for " + state.needed().getAsInt()
                 : "";
         page.bullet("In a row now", Counted.of(state.streak(), "session") + needed);
-        page.bullet(
-                "Latest sessions against it",
-                state.last().isEmpty()
-                        ? "none"
-                        : String.join(
-                                "; ",
-                                state.last().stream().map(SideMarkdown::answer).toList()));
-        page.bullet(
-                "Target first reached",
-                state.targetReachedOn()
-                        .map(day -> "on " + day)
-                        .orElse(part.goal().target().isPresent() ? "not yet" : "the goal has no target"));
-        part.review().score().metOn().ifPresent(day -> page.bullet("Criterion first satisfied", "on " + day + since()));
+        StringJoiner answers = new StringJoiner("; ");
+        for (Session session : state.last()) {
+            answers.add(answer(session));
+        }
+        page.bullet("Latest sessions against it", state.last().isEmpty() ? "none" : answers.toString());
+        page.bullet("Target first reached", reached(state));
+        Optional<LocalDate> metOn = part.review().score().metOn();
+        if (metOn.isPresent()) {
+            page.bullet("Criterion first satisfied", "on " + metOn.get() + since());
+        }
+    }
+
+    private String reached(CriterionState state) {
+        if (state.targetReachedOn().isPresent()) {
+            return "on " + state.targetReachedOn().get();
+        }
+        return part.goal().target().isPresent() ? "not yet" : "the goal has no target";
     }
 
     private String since() {
         Optional<GoalScore.SinceMet> since = part.review().score().sinceMet();
-        return since.map(after -> "; since then " + after.meet() + " of " + Counted.of(after.sessions(), "session")
-                        + (after.sessions() == 1 ? " meets" : " meet")
-                        + (after.notKnown() == 0 ? "" : ", " + after.notKnown() + " not known"))
-                .orElse("");
+        if (since.isEmpty()) {
+            return "";
+        }
+        GoalScore.SinceMet after = since.get();
+        return "; since then " + after.meet() + " of " + Counted.of(after.sessions(), "session")
+                + (after.sessions() == 1 ? " meets" : " meet")
+                + (after.notKnown() == 0 ? "" : ", " + after.notKnown() + " not known");
     }
 
     private static String answer(Session session) {
@@ -157,7 +167,9 @@ final class SideMarkdown {
 
     private void benchmarks(SidePart side) {
         for (BenchmarkLine step : side.benchmarks()) {
-            String latest = step.latest().map(this::on).orElse("no session with a value up to then");
+            String latest = step.latest().isPresent()
+                    ? on(step.latest().get())
+                    : "no session with a value up to then";
             page.bullet(
                     "Short-term step by " + step.by(),
                     unit.text(step.value()) + ": " + step.standing().word() + "; " + latest);

@@ -2,12 +2,12 @@ package stridetally.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stridetally.model.Change;
 import stridetally.model.SchoolBreak;
+import stridetally.scoring.Bound;
 import stridetally.scoring.Session;
 import stridetally.scoring.SessionStatus;
 import stridetally.stats.Estimate;
@@ -46,7 +46,13 @@ public record TextChart(List<String> lines) {
     }
 
     /** A line of the chart with its day; breaks come before changes, changes before sessions of the same day. */
-    private record Dated(LocalDate day, int order, String line) {}
+    private record Dated(LocalDate day, int order, String line) implements Comparable<Dated> {
+        @Override
+        public int compareTo(Dated other) {
+            int byDay = day.compareTo(other.day);
+            return byDay != 0 ? byDay : Integer.compare(order, other.order);
+        }
+    }
 
     private static final class Drawing {
         private final ChartData data;
@@ -65,13 +71,24 @@ public record TextChart(List<String> lines) {
             this.unit = data.unit();
             this.baseline = data.baseline();
             this.target = data.target();
-            this.scale = ChartScale.of(Stream.of(
-                            baseline.stream(),
-                            target.stream(),
-                            shown.stream()
-                                    .flatMap(session -> value(session).stream().map(Measured::value)))
-                    .flatMap(values -> values)
-                    .toList());
+            this.scale = ChartScale.of(amounts());
+        }
+
+        private List<Double> amounts() {
+            List<Double> amounts = new ArrayList<>();
+            if (baseline.isPresent()) {
+                amounts.add(baseline.get());
+            }
+            if (target.isPresent()) {
+                amounts.add(target.get());
+            }
+            for (Session session : shown) {
+                Optional<Measured> value = value(session);
+                if (value.isPresent()) {
+                    amounts.add(value.get().value());
+                }
+            }
+            return amounts;
         }
 
         List<String> lines(int earlier) {
@@ -80,53 +97,79 @@ public record TextChart(List<String> lines) {
             if (earlier > 0) {
                 lines.add("           " + Counted.of(earlier, "earlier session") + " not shown");
             }
-            List<Dated> dated = new ArrayList<>();
-            shown.forEach(session -> dated.add(new Dated(session.date(), 2, session(session))));
-            LocalDate first = shown.get(0).date();
-            data.changes().stream()
-                    .filter(change -> !change.date().isBefore(first))
-                    .forEach(change -> dated.add(new Dated(change.date(), 1, change(change))));
-            LocalDate last = shown.get(shown.size() - 1).date();
-            data.breaks().stream()
-                    .filter(one -> !one.days().last().isBefore(first)
-                            && !one.days().first().isAfter(last))
-                    .forEach(one -> dated.add(new Dated(one.days().first(), 0, pause(one))));
-            dated.stream()
-                    .sorted(Comparator.comparing(Dated::day).thenComparingInt(Dated::order))
-                    .forEach(one -> lines.add(one.line()));
+            for (Dated one : dated()) {
+                lines.add(one.line());
+            }
             lines.add(key());
             return lines;
         }
 
+        private List<Dated> dated() {
+            LocalDate first = shown.get(0).date();
+            LocalDate last = shown.get(shown.size() - 1).date();
+            List<Dated> dated = new ArrayList<>();
+            for (Session session : shown) {
+                dated.add(new Dated(session.date(), 2, session(session)));
+            }
+            for (Change change : data.changes()) {
+                if (!change.date().isBefore(first)) {
+                    dated.add(new Dated(change.date(), 1, change(change)));
+                }
+            }
+            for (SchoolBreak one : data.breaks()) {
+                if (!one.days().last().isBefore(first) && !one.days().first().isAfter(last)) {
+                    dated.add(new Dated(one.days().first(), 0, pause(one)));
+                }
+            }
+            Collections.sort(dated);
+            return dated;
+        }
+
         private String header() {
             char[] field = blank();
-            baseline.ifPresent(value -> field[scale.column(value)] = 'B');
-            target.ifPresent(value -> {
-                int column = scale.column(value);
+            if (baseline.isPresent()) {
+                field[scale.column(baseline.get())] = 'B';
+            }
+            if (target.isPresent()) {
+                int column = scale.column(target.get());
                 field[column] = field[column] == 'B' ? '=' : 'T';
-            });
+            }
             return clip(("           " + new String(field)).stripTrailing());
         }
 
         private String session(Session session) {
             char[] field = blank();
-            baseline.ifPresent(value -> field[scale.column(value)] = '|');
-            target.ifPresent(value -> field[scale.column(value)] = '|');
-            Optional<Integer> aimColumn = aim.on(session.date()).value().map(scale::column);
-            aimColumn.ifPresent(column -> field[column] = mark('+'));
-            value(session).ifPresent(value -> {
-                int column = scale.column(value.value());
-                boolean onAim = aimColumn.equals(Optional.of(column));
-                field[column] = mark(value.bound()
-                        .map(bound -> bound == stridetally.scoring.Bound.AT_LEAST ? '>' : '<')
-                        .orElse(onAim ? '*' : 'o'));
-            });
+            if (baseline.isPresent()) {
+                field[scale.column(baseline.get())] = '|';
+            }
+            if (target.isPresent()) {
+                field[scale.column(target.get())] = '|';
+            }
+            int aimColumn = -1;
+            Estimate<Double> aimed = aim.on(session.date());
+            if (aimed.isEstimated()) {
+                aimColumn = scale.column(aimed.orElseThrow());
+                field[aimColumn] = mark('+');
+            }
+            Optional<Measured> value = value(session);
+            if (value.isPresent()) {
+                int column = scale.column(value.get().value());
+                field[column] = mark(sign(value.get(), column == aimColumn));
+            }
             return clip(session.date() + " " + new String(field) + " " + note(session));
+        }
+
+        private static char sign(Measured value, boolean onAim) {
+            if (value.bound().isPresent()) {
+                return value.bound().get() == Bound.AT_LEAST ? '>' : '<';
+            }
+            return onAim ? '*' : 'o';
         }
 
         private String note(Session session) {
             String label = session.label().isBlank() ? "" : " " + session.label();
-            return value(session).map(unit::text).orElseGet(() -> whyNone(session)) + label;
+            Optional<Measured> value = value(session);
+            return (value.isPresent() ? unit.text(value.get()) : whyNone(session)) + label;
         }
 
         private static String whyNone(Session session) {
@@ -147,8 +190,12 @@ public record TextChart(List<String> lines) {
 
         private String key() {
             List<String> parts = new ArrayList<>();
-            baseline.ifPresent(value -> parts.add("B baseline " + unit.number(value)));
-            target.ifPresent(value -> parts.add("T target " + unit.number(value)));
+            if (baseline.isPresent()) {
+                parts.add("B baseline " + unit.number(baseline.get()));
+            }
+            if (target.isPresent()) {
+                parts.add("T target " + unit.number(target.get()));
+            }
             if (baseline.isPresent() && target.isPresent() && header().indexOf('=') >= 0) {
                 parts.add("= B and T");
             }

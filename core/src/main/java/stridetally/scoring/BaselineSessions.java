@@ -2,6 +2,7 @@ package stridetally.scoring;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +53,7 @@ public final class BaselineSessions {
 
         /** The values in day order. */
         public double[] inOrder() {
-            return values.values().stream().mapToDouble(Double::doubleValue).toArray();
+            return array(values.values());
         }
     }
 
@@ -65,15 +66,19 @@ public final class BaselineSessions {
         LocalDate last = goal.baselineDate().get();
         LocalDate first = last.minusDays(DAYS - 1L);
         SessionScorer scorer = SessionScorer.by(Counting.forGoal(goal, measure.get(), caseload.settings()));
-        List<Integer> series = match.find(goal, measure.get()).taken().stream()
-                .filter(taken -> taken.side() == side)
-                .map(GoalMatch.Taken::series)
-                .toList();
-        return days(index.joined(series).stream()
-                .filter(session ->
-                        !session.date().isBefore(first) && !session.date().isAfter(last))
-                .map(scorer::score)
-                .toList());
+        List<Integer> series = new ArrayList<>();
+        for (GoalMatch.Taken taken : match.find(goal, measure.get()).taken()) {
+            if (taken.side() == side) {
+                series.add(taken.series());
+            }
+        }
+        List<Session> sessions = new ArrayList<>();
+        for (TrialGroup session : index.joined(series)) {
+            if (!session.date().isBefore(first) && !session.date().isAfter(last)) {
+                sessions.add(scorer.score(session));
+            }
+        }
+        return days(sessions);
     }
 
     private static Days days(List<Session> sessions) {
@@ -87,10 +92,18 @@ public final class BaselineSessions {
             }
         }
         Map<LocalDate, Double> values = new TreeMap<>();
-        exact.forEach((day, all) -> values.put(
-                day,
-                Descriptive.mean(all.stream().mapToDouble(Double::doubleValue).toArray())
-                        .orElseThrow()));
+        for (Map.Entry<LocalDate, List<Double>> day : exact.entrySet()) {
+            values.put(day.getKey(), Descriptive.mean(array(day.getValue())).orElseThrow());
+        }
         return new Days(values, capped);
+    }
+
+    private static double[] array(Collection<Double> values) {
+        double[] array = new double[values.size()];
+        int next = 0;
+        for (double value : values) {
+            array[next++] = value;
+        }
+        return array;
     }
 }

@@ -78,6 +78,18 @@ public final class DerivedWalks {
         }
     }
 
+    /** Where in a walker's days a try stands. */
+    private record Place(int day, String label, int number) implements Comparable<Place> {
+        @Override
+        public int compareTo(Place other) {
+            if (day != other.day) {
+                return Integer.compare(day, other.day);
+            }
+            int byLabel = label.compareTo(other.label);
+            return byLabel != 0 ? byLabel : Integer.compare(number, other.number);
+        }
+    }
+
     private final SessionTable table;
     private final WalkFigures figures;
     private final Taker taker;
@@ -127,9 +139,14 @@ public final class DerivedWalks {
                 partsOf.computeIfAbsent(Walker.of(key), any -> new ArrayList<>())
                         .add(series);
             }
-            WalkMeasure.of(key.measure()).ifPresent(measure -> note(measure, key, index));
+            Optional<WalkMeasure> measure = WalkMeasure.of(key.measure());
+            if (measure.isPresent()) {
+                note(measure.get(), key, index);
+            }
         }
-        partsOf.forEach((walker, series) -> walker(walker, series, index));
+        for (Map.Entry<Walker, List<Integer>> parts : partsOf.entrySet()) {
+            walker(parts.getKey(), parts.getValue(), index);
+        }
     }
 
     private void note(WalkMeasure measure, SeriesKey key, SessionIndex index) {
@@ -141,7 +158,7 @@ public final class DerivedWalks {
     }
 
     private void walker(Walker walker, List<Integer> series, SessionIndex index) {
-        Map<Integer, Map<String, Map<Integer, List<PartTry>>>> tries = new TreeMap<>();
+        Map<Place, List<PartTry>> tries = new TreeMap<>();
         Set<WalkPart> ever = EnumSet.noneOf(WalkPart.class);
         long count = 0;
         for (int one : series) {
@@ -154,9 +171,9 @@ public final class DerivedWalks {
             for (TrialGroup session : index.of(one)) {
                 for (int row = 0; row < session.size(); row++) {
                     count++;
-                    tries.computeIfAbsent(session.day(), any -> new TreeMap<>())
-                            .computeIfAbsent(session.label(), any -> new TreeMap<>())
-                            .computeIfAbsent(session.number(row), any -> new ArrayList<>())
+                    tries.computeIfAbsent(
+                                    new Place(session.day(), session.label(), session.number(row)),
+                                    any -> new ArrayList<>())
                             .add(PartTry.of(part, key, session, row));
                 }
             }
@@ -165,11 +182,12 @@ public final class DerivedWalks {
             taker.alone(count);
             return;
         }
-        tries.forEach((day, labels) -> labels.forEach((label, numbered) -> numbered.forEach((number, parts) -> {
-            for (List<PartTry> walk : PartTry.byProtocol(parts)) {
-                derive(walk, new SessionOf(walker, day, label), number, ever);
+        for (Map.Entry<Place, List<PartTry>> parts : tries.entrySet()) {
+            Place at = parts.getKey();
+            for (List<PartTry> walk : PartTry.byProtocol(parts.getValue())) {
+                derive(walk, new SessionOf(walker, at.day, at.label), at.number, ever);
             }
-        })));
+        }
     }
 
     private void derive(List<PartTry> walk, SessionOf session, int number, Set<WalkPart> ever) {

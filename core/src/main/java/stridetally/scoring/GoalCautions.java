@@ -42,10 +42,12 @@ final class GoalCautions {
                 .find(Counting.UNSAID_HELP)
                 .map(Level::word)
                 .orElse(settings.help().words().get(0));
-        int blank = sides.stream()
-                .flatMap(side -> side.sessions().stream())
-                .mapToInt(session -> session.recorded() - session.helpRecorded())
-                .sum();
+        int blank = 0;
+        for (SideScore side : sides) {
+            for (Session session : side.sessions()) {
+                blank += session.recorded() - session.helpRecorded();
+            }
+        }
         return "The goal names no help: tries up to " + upTo + " count, and it cannot be met."
                 + (blank > 0 ? " Help was not written for " + blank + " of them." : "");
     }

@@ -55,7 +55,7 @@ public final class GoalGaps {
         if (!caseload.students().isEmpty() && caseload.student(goal.student()).isEmpty()) {
             add(Code.STUDENT_UNKNOWN, "The student is not in students.csv.");
         }
-        if (goal.follows().flatMap(caseload::goal).isEmpty() && goal.follows().isPresent()) {
+        if (goal.follows().isPresent() && caseload.goal(goal.follows().get()).isEmpty()) {
             add(Code.FOLLOWS_UNKNOWN, "The goal that it follows is not in goals.csv.");
         }
         if (goal.places().isEmpty()) {
@@ -79,8 +79,9 @@ public final class GoalGaps {
         if (notAfter(goal.due(), goal.baselineDate())) {
             add(Code.DUE_BEFORE_BASELINE, "The due date is not after the baseline date.");
         }
-        Optional<LocalDate> until = goal.until();
-        if (until.isPresent() && goal.from().map(until.get()::isBefore).orElse(false)) {
+        if (goal.until().isPresent()
+                && goal.from().isPresent()
+                && goal.until().get().isBefore(goal.from().get())) {
             add(Code.UNTIL_BEFORE_FROM, "The last day is before the first.");
         }
     }
@@ -104,7 +105,9 @@ public final class GoalGaps {
                 add(Code.PROTOCOL_KEY_UNKNOWN, "The measure knows no protocol key \"" + key + "\".");
             }
         }
-        goal.target().ifPresent(target -> target(measure, target, highestCap));
+        if (goal.target().isPresent()) {
+            target(measure, goal.target().get(), highestCap);
+        }
     }
 
     private void target(Measure measure, Amount target, Optional<Amount> highestCap) {
@@ -115,13 +118,15 @@ public final class GoalGaps {
                             + measure.possible().text() + ").");
         }
         boolean higher = measure.better().equals(Optional.of(Direction.HIGHER));
-        if (higher && highestCap.map(cap -> target.compareTo(cap) > 0).orElse(false)) {
+        if (higher && highestCap.isPresent() && target.compareTo(highestCap.get()) > 0) {
             add(
                     Code.TARGET_ABOVE_CAP,
                     "Tries were stopped at " + highestCap.get().text()
                             + ", below the target: a try that is stopped there cannot be seen to reach it.");
         }
-        goal.baseline().ifPresent(baseline -> against(measure, target, baseline));
+        if (goal.baseline().isPresent()) {
+            against(measure, target, goal.baseline().get());
+        }
     }
 
     /** To keep a level, the target may be the baseline or lie on either side of it. */
@@ -129,7 +134,8 @@ public final class GoalGaps {
         if (goal.aim() == GoalAim.KEEP) {
             return;
         }
-        int ahead = measure.better().map(Direction::sign).orElse(0) * target.compareTo(baseline);
+        int way = measure.better().isPresent() ? measure.better().get().sign() : 0;
+        int ahead = way * target.compareTo(baseline);
         if (target.equals(baseline)) {
             add(Code.TARGET_EQUALS_BASELINE, "The target is the baseline.");
         } else if (ahead < 0) {

@@ -110,7 +110,8 @@ public final class GoalMatch {
         if (!goal.places().contains(key.place())) {
             return Optional.of(new Reason(WhyNotUsed.ANOTHER_PLACE, key.place().word()));
         }
-        return otherSide(goal, measure, key.side()).or(() -> otherProtocol(goal, key));
+        Optional<Reason> otherSide = otherSide(goal, measure, key.side());
+        return otherSide.isPresent() ? otherSide : otherProtocol(goal, key);
     }
 
     /** Whether a series is on a side of the goal: for practice too, which is counted by help and by nothing else. */
@@ -139,10 +140,12 @@ public final class GoalMatch {
     private static Optional<Reason> otherProtocol(Goal goal, SeriesKey key) {
         // The goal states the usual once and a trial types only departures, so a silent key is the goal's.
         Protocol taken = key.protocol().over(goal.protocol());
-        List<String> differing = goal.protocol().keys().entrySet().stream()
-                .filter(named -> !named.getValue().equals(taken.keys().get(named.getKey())))
-                .map(Map.Entry::getKey)
-                .toList();
+        List<String> differing = new ArrayList<>();
+        for (Map.Entry<String, String> named : goal.protocol().keys().entrySet()) {
+            if (!named.getValue().equals(taken.keys().get(named.getKey()))) {
+                differing.add(named.getKey());
+            }
+        }
         return differing.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Reason(WhyNotUsed.PROTOCOL, String.join(" ", differing)));

@@ -2,6 +2,7 @@ package stridetally.scoring;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -11,7 +12,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import stridetally.measures.Measure;
 import stridetally.measures.MeasureKind;
 import stridetally.model.Caseload;
@@ -48,7 +48,11 @@ public final class GoalScorer {
 
     /** All goals, in the order of the goal file. */
     public List<GoalScore> scoreAll() {
-        return caseload.goals().stream().map(this::score).toList();
+        List<GoalScore> scores = new ArrayList<>();
+        for (Goal goal : caseload.goals()) {
+            scores.add(score(goal));
+        }
+        return scores;
     }
 
     /** The series of probes that no goal takes: what was measured beside the goals, or at home. */
@@ -60,28 +64,44 @@ public final class GoalScorer {
     public List<Integer> seriesOutside(Predicate<Goal> goals) {
         Set<Integer> taken = new HashSet<>();
         for (Goal goal : caseload.goals()) {
-            measures.apply(goal.measure())
-                    .filter(any -> goals.test(goal))
-                    .ifPresent(measure -> match.find(goal, measure).taken().forEach(one -> taken.add(one.series())));
+            Optional<Measure> measure = measures.apply(goal.measure());
+            if (measure.isPresent() && goals.test(goal)) {
+                for (GoalMatch.Taken one : match.find(goal, measure.get()).taken()) {
+                    taken.add(one.series());
+                }
+            }
         }
-        return IntStream.range(0, index.seriesCount())
-                .filter(series -> !taken.contains(series))
-                .filter(series -> index.numbers().key(series).use() == Use.PROBE)
-                .boxed()
-                .toList();
+        List<Integer> outside = new ArrayList<>();
+        for (int series = 0; series < index.seriesCount(); series++) {
+            if (!taken.contains(series) && index.numbers().key(series).use() == Use.PROBE) {
+                outside.add(series);
+            }
+        }
+        return outside;
     }
 
     /** The goals that take a series, in the order of the goal file. */
     public List<Goal> goalsOf(int series) {
         SeriesKey key = index.numbers().key(series);
-        return caseload.goals().stream()
-                .filter(goal ->
-                        goal.student().equals(key.student()) && goal.measure().equals(key.measure()))
-                .filter(goal -> measures.apply(goal.measure())
-                        .map(measure ->
-                                match.find(goal, measure).taken().stream().anyMatch(taken -> taken.series() == series))
-                        .orElse(false))
-                .toList();
+        List<Goal> goals = new ArrayList<>();
+        for (Goal goal : caseload.goals()) {
+            if (goal.student().equals(key.student()) && goal.measure().equals(key.measure()) && takes(goal, series)) {
+                goals.add(goal);
+            }
+        }
+        return goals;
+    }
+
+    private boolean takes(Goal goal, int series) {
+        Optional<Measure> measure = measures.apply(goal.measure());
+        if (measure.isPresent()) {
+            for (GoalMatch.Taken taken : match.find(goal, measure.get()).taken()) {
+                if (taken.series() == series) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The sessions of the table. */
@@ -97,9 +117,10 @@ public final class GoalScorer {
 
     /** Recorded tries of a goal at each level of help, in some days: its probes, or the practice of its measure and side. */
     public HelpCounts help(Goal goal, Use use, DateRange days) {
-        return measures.apply(goal.measure())
-                .map(measure -> help(goal, measure, use, days::holds))
-                .orElseGet(() -> new HelpTally(caseload.settings()).counts());
+        Optional<Measure> measure = measures.apply(goal.measure());
+        return measure.isPresent()
+                ? help(goal, measure.get(), use, days::holds)
+                : new HelpTally(caseload.settings()).counts();
     }
 
     private GoalScore score(Goal goal, Measure measure) {
@@ -112,12 +133,19 @@ public final class GoalScorer {
         HighestCap cap = new HighestCap();
         for (Side side : GoalMatch.sides(goal, measure)) {
             List<TrialGroup> sessions = notUsed.within(span, index.joined(seriesOf(found, side)));
-            sessions.forEach(session -> cap.look(session, counting));
+            for (TrialGroup session : sessions) {
+                cap.look(session, counting);
+            }
             sides.add(SideScorer.score(goal, counting, side, sessions));
         }
-        sides.forEach(side -> side.sessions().forEach(notUsed::addHelp));
-        GoalTimeline timeline = new GoalTimeline(
-                goal.side(), sides.stream().map(SideScore::sessions).toList(), sessionsToMeet(goal, measure));
+        List<List<Session>> sessionsBySide = new ArrayList<>();
+        for (SideScore side : sides) {
+            sessionsBySide.add(side.sessions());
+            for (Session session : side.sessions()) {
+                notUsed.addHelp(session);
+            }
+        }
+        GoalTimeline timeline = new GoalTimeline(goal.side(), sessionsBySide, sessionsToMeet(goal, measure));
         Optional<LocalDate> reached = reachedOn(goal, sides);
         return new GoalScore(
                 goal,
@@ -156,9 +184,11 @@ public final class GoalScorer {
     private NotUsedTally notTaken(GoalMatch.Found found, Predicate<LocalDate> within) {
         NotUsedTally notUsed = new NotUsedTally();
         for (GoalMatch.NotTaken other : found.notTaken()) {
-            index.of(other.series()).stream()
-                    .filter(session -> within.test(session.date()))
-                    .forEach(session -> notUsed.add(other.why(), other.detail(), session));
+            for (TrialGroup session : index.of(other.series())) {
+                if (within.test(session.date())) {
+                    notUsed.add(other.why(), other.detail(), session);
+                }
+            }
         }
         return notUsed;
     }
@@ -176,48 +206,67 @@ public final class GoalScorer {
     }
 
     private static Optional<LocalDate> reachedOn(Goal goal, List<SideScore> sides) {
-        List<LocalDate> days = sides.stream()
-                .flatMap(side -> side.targetReachedOn().stream())
-                .sorted()
-                .toList();
-        if (goal.side() == GoalSide.EITHER) {
-            return days.stream().findFirst();
+        List<LocalDate> days = new ArrayList<>();
+        for (SideScore side : sides) {
+            if (side.targetReachedOn().isPresent()) {
+                days.add(side.targetReachedOn().get());
+            }
         }
-        return days.size() == sides.size() ? Optional.of(days.get(days.size() - 1)) : Optional.empty();
+        boolean enough = goal.side() == GoalSide.EITHER ? !days.isEmpty() : days.size() == sides.size();
+        if (!enough) {
+            return Optional.empty();
+        }
+        return Optional.of(goal.side() == GoalSide.EITHER ? Collections.min(days) : Collections.max(days));
     }
 
     private static Map<SessionStatus, Integer> statuses(List<SideScore> sides) {
         Map<SessionStatus, Integer> counts = new EnumMap<>(SessionStatus.class);
-        sides.forEach(side -> side.sessions().forEach(session -> counts.merge(session.status(), 1, Integer::sum)));
+        for (SideScore side : sides) {
+            for (Session session : side.sessions()) {
+                counts.put(session.status(), counts.getOrDefault(session.status(), 0) + 1);
+            }
+        }
         return counts;
     }
 
     private static List<Integer> seriesOf(GoalMatch.Found found, Side side) {
-        return found.taken().stream()
-                .filter(taken -> taken.side() == side)
-                .map(GoalMatch.Taken::series)
-                .toList();
+        List<Integer> series = new ArrayList<>();
+        for (GoalMatch.Taken taken : found.taken()) {
+            if (taken.side() == side) {
+                series.add(taken.series());
+            }
+        }
+        return series;
     }
 
     private HelpCounts help(Goal goal, Measure measure, Use use, Predicate<LocalDate> days) {
         HelpTally tally = new HelpTally(caseload.settings());
-        helpSeries(goal, measure, use)
-                .forEach(series -> index.of(series).stream()
-                        .filter(session -> days.test(session.date()))
-                        .forEach(tally::add));
+        for (int series : helpSeries(goal, measure, use)) {
+            for (TrialGroup session : index.of(series)) {
+                if (days.test(session.date())) {
+                    tally.add(session);
+                }
+            }
+        }
         return tally.counts();
     }
 
     private List<Integer> helpSeries(Goal goal, Measure measure, Use use) {
         GoalMatch.Found found = match.find(goal, measure);
+        List<Integer> series = new ArrayList<>();
         if (use == Use.PROBE) {
-            return found.taken().stream().map(GoalMatch.Taken::series).toList();
+            for (GoalMatch.Taken taken : found.taken()) {
+                series.add(taken.series());
+            }
+            return series;
         }
-        return found.notTaken().stream()
-                .filter(other -> other.why() == WhyNotUsed.PRACTICE)
-                .map(GoalMatch.NotTaken::series)
-                .filter(series -> practises(goal, measure, index.numbers().key(series)))
-                .toList();
+        for (GoalMatch.NotTaken other : found.notTaken()) {
+            if (other.why() == WhyNotUsed.PRACTICE
+                    && practises(goal, measure, index.numbers().key(other.series()))) {
+                series.add(other.series());
+            }
+        }
+        return series;
     }
 
     private static boolean practises(Goal goal, Measure measure, SeriesKey key) {

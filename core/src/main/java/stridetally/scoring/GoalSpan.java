@@ -11,7 +11,7 @@ final class GoalSpan {
     private final LocalDate asOf;
 
     GoalSpan(Goal goal, LocalDate asOf) {
-        this.first = goal.from().or(goal::baselineDate);
+        this.first = goal.from().isPresent() ? goal.from() : goal.baselineDate();
         this.last = goal.until();
         this.asOf = asOf;
     }
@@ -21,9 +21,9 @@ final class GoalSpan {
         if (day.isAfter(asOf)) {
             return Optional.of(WhyNotUsed.AHEAD);
         }
-        if (first.map(day::isBefore).orElse(false)) {
+        if (first.isPresent() && day.isBefore(first.get())) {
             return Optional.of(WhyNotUsed.BEFORE);
         }
-        return last.map(day::isAfter).orElse(false) ? Optional.of(WhyNotUsed.AFTER) : Optional.empty();
+        return last.isPresent() && day.isAfter(last.get()) ? Optional.of(WhyNotUsed.AFTER) : Optional.empty();
     }
 }

@@ -2,7 +2,7 @@ package stridetally.scoring;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -11,7 +11,12 @@ import stridetally.scoring.Answer.Meets;
 
 /** The sides of a goal laid beside each other in time: the streak that decides, when the goal was met, and what came since. */
 final class GoalTimeline {
-    private record Event(int side, Session session) {}
+    private record Event(int side, Session session) implements Comparable<Event> {
+        @Override
+        public int compareTo(Event other) {
+            return session.compareDayTo(other.session);
+        }
+    }
 
     private final GoalSide rule;
     private final List<Event> events = new ArrayList<>();
@@ -27,11 +32,11 @@ final class GoalTimeline {
         this.rule = rule;
         this.streaks = new int[sides.size()];
         for (int side = 0; side < sides.size(); side++) {
-            int on = side;
-            sides.get(side).forEach(session -> events.add(new Event(on, session)));
+            for (Session session : sides.get(side)) {
+                events.add(new Event(side, session));
+            }
         }
-        events.sort(Comparator.comparing((Event event) -> event.session.date())
-                .thenComparing(event -> event.session.label()));
+        Collections.sort(events);
         for (int i = 0; i < events.size(); i++) {
             Event event = events.get(i);
             streaks[event.side] = event.session.streak();
@@ -58,9 +63,16 @@ final class GoalTimeline {
 
     /** What came after the day on which the goal was met. */
     Optional<GoalScore.SinceMet> sinceMet() {
-        return metOn.map(day -> since(events.stream()
-                .filter(event -> event.session.date().isAfter(day))
-                .toList()));
+        if (metOn.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Event> later = new ArrayList<>();
+        for (Event event : events) {
+            if (event.session.date().isAfter(metOn.get())) {
+                later.add(event);
+            }
+        }
+        return Optional.of(since(later));
     }
 
     private GoalScore.SinceMet since(List<Event> later) {

@@ -13,7 +13,7 @@ final class HighestCap {
             boolean capped = tries.kind(row) == ReadingKind.AT_LEAST
                     && counting.counts(tries.kind(row), tries.help(row), tries.prompt(row));
             Amount value = new Amount(tries.value(row));
-            if (capped && highest.map(seen -> seen.compareTo(value) < 0).orElse(true)) {
+            if (capped && (highest.isEmpty() || highest.get().compareTo(value) < 0)) {
                 highest = Optional.of(value);
             }
         }

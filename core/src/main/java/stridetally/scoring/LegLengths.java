@@ -3,17 +3,14 @@ package stridetally.scoring;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import stridetally.model.Body;
 import stridetally.model.Caseload;
 import stridetally.model.Period;
 import stridetally.model.StudentCode;
 import stridetally.stats.Estimate;
-import stridetally.units.Amount;
 
 /**
  * The leg length that holds for a walk: measured in the same reporting period, or, where no period is written, at most 92
@@ -69,32 +66,45 @@ public final class LegLengths {
         if (written.isEmpty()) {
             return Estimate.notEstimable("no leg length in bodies.csv");
         }
-        Optional<Body> near = written.stream()
-                .filter(body -> holds(body.date(), day))
-                .min(Comparator.comparingLong(body -> Math.abs(ChronoUnit.DAYS.between(body.date(), day))));
-        if (near.isEmpty()) {
-            LocalDate last =
-                    written.stream().map(Body::date).max(LocalDate::compareTo).orElseThrow();
-            return Estimate.notEstimable("no leg length of the same period: the last is of " + last);
+        Body near = null;
+        LocalDate last = written.get(0).date();
+        for (Body body : written) {
+            if (holds(body.date(), day)
+                    && (near == null || daysApart(body.date(), day) < daysApart(near.date(), day))) {
+                near = body;
+            }
+            last = body.date().isAfter(last) ? body.date() : last;
         }
-        return inMetres(near.get());
+        return near == null
+                ? Estimate.notEstimable("no leg length of the same period: the last is of " + last)
+                : inMetres(near);
     }
 
     private boolean holds(LocalDate measured, LocalDate walked) {
-        boolean inOne = periods.stream()
-                .anyMatch(period -> period.days().holds(walked) && period.days().holds(measured));
-        boolean noPeriod = periods.stream().noneMatch(period -> period.days().holds(walked));
-        return inOne || (noPeriod && Math.abs(ChronoUnit.DAYS.between(measured, walked)) <= NEAR_DAYS);
+        boolean noPeriod = true;
+        for (Period period : periods) {
+            if (period.days().holds(walked)) {
+                noPeriod = false;
+                if (period.days().holds(measured)) {
+                    return true;
+                }
+            }
+        }
+        return noPeriod && daysApart(measured, walked) <= NEAR_DAYS;
+    }
+
+    private static long daysApart(LocalDate one, LocalDate other) {
+        return Math.abs(ChronoUnit.DAYS.between(one, other));
     }
 
     private static Estimate<Double> inMetres(Body body) {
-        double leg = body.legLengthCm().map(Amount::value).orElseThrow();
-        double part = body.heightCm().map(height -> leg / height.value()).orElse(0.5);
+        double leg = body.legLengthCm().orElseThrow().value();
+        double part = body.heightCm().isPresent() ? leg / body.heightCm().get().value() : 0.5;
         boolean likely = leg >= LOWEST_CM && leg <= HIGHEST_CM && part >= LOWEST_PART && part <= HIGHEST_PART;
         return likely
                 ? Estimate.finite(leg / 100)
                 : Estimate.notEstimable("the leg length of " + body.date() + " is unlikely in centimetres ("
-                        + body.legLengthCm().map(Amount::text).orElseThrow()
+                        + body.legLengthCm().orElseThrow().text()
                         + "); were inches or metres meant?");
     }
 }

@@ -47,7 +47,11 @@ final class NotUsedTally {
 
     List<NotUsed> all() {
         List<NotUsed> all = new ArrayList<>();
-        tries.forEach((why, details) -> details.forEach((detail, count) -> all.add(new NotUsed(why, detail, count))));
+        for (Map.Entry<WhyNotUsed, Map<String, Integer>> reason : tries.entrySet()) {
+            for (Map.Entry<String, Integer> detail : reason.getValue().entrySet()) {
+                all.add(new NotUsed(reason.getKey(), detail.getKey(), detail.getValue()));
+            }
+        }
         return all;
     }
 }

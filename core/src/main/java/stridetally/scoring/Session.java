@@ -119,4 +119,10 @@ public record Session(
                 status,
                 note);
     }
+
+    /** Compares by day, then by label. */
+    public int compareDayTo(Session other) {
+        int byDay = date.compareTo(other.date);
+        return byDay != 0 ? byDay : label.compareTo(other.label);
+    }
 }

@@ -1,6 +1,7 @@
 package stridetally.scoring;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.model.Goal;
@@ -15,30 +16,41 @@ final class SideScorer {
 
     static SideScore score(Goal goal, Counting counting, Side side, List<TrialGroup> tries) {
         SessionScorer scorer = SessionScorer.by(counting);
-        List<Session> sessions = Streak.over(tries.stream()
-                .map(scorer::score)
-                .map(session -> evidence(goal, session) ? session : session.withAnswer(BASELINE))
-                .toList());
-        List<Session> later =
-                sessions.stream().filter(session -> evidence(goal, session)).toList();
-        Optional<SideScore.Latest> latest = later.stream()
-                .filter(session -> !(session.value() instanceof SessionValue.Missing))
-                .reduce((earlier, last) -> last)
-                .map(session -> new SideScore.Latest(session.date(), session.value()));
+        List<Session> scored = new ArrayList<>();
+        for (TrialGroup group : tries) {
+            Session session = scorer.score(group);
+            scored.add(evidence(goal, session) ? session : session.withAnswer(BASELINE));
+        }
+        List<Session> sessions = Streak.over(scored);
+        List<Session> later = new ArrayList<>();
+        Optional<SideScore.Latest> latest = Optional.empty();
+        for (Session session : sessions) {
+            if (evidence(goal, session)) {
+                later.add(session);
+                if (!(session.value() instanceof SessionValue.Missing)) {
+                    latest = Optional.of(new SideScore.Latest(session.date(), session.value()));
+                }
+            }
+        }
         int streak = sessions.isEmpty() ? 0 : sessions.get(sessions.size() - 1).streak();
         return new SideScore(side, sessions, latest, reachedOn(counting, later), ShareOfWay.of(goal, latest), streak);
     }
 
     private static Optional<LocalDate> reachedOn(Counting counting, List<Session> sessions) {
-        return TargetCheck.of(counting)
-                .flatMap(target -> sessions.stream()
-                        .filter(session -> target.session(session.value()) == Answer.Meets.YES)
-                        .map(Session::date)
-                        .findFirst());
+        Optional<TargetCheck> target = TargetCheck.of(counting);
+        if (target.isPresent()) {
+            for (Session session : sessions) {
+                if (target.get().session(session.value()) == Answer.Meets.YES) {
+                    return Optional.of(session.date());
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** The baseline is where the goal starts from; what was measured up to its day shows no change. */
     private static boolean evidence(Goal goal, Session session) {
-        return goal.baselineDate().map(session.date()::isAfter).orElse(true);
+        return goal.baselineDate().isEmpty()
+                || session.date().isAfter(goal.baselineDate().get());
     }
 }

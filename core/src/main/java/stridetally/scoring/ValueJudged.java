@@ -54,9 +54,12 @@ final class ValueJudged {
     }
 
     private String openReason() {
-        return IntStream.range(0, tries.size()).anyMatch(row -> tries.kind(row) == ReadingKind.UNABLE)
-                ? "the measured tries alone would meet, and a try was unable"
-                : "a capped try leaves open on which side of the target the value lies";
+        for (int row = 0; row < tries.size(); row++) {
+            if (tries.kind(row) == ReadingKind.UNABLE) {
+                return "the measured tries alone would meet, and a try was unable";
+            }
+        }
+        return "a capped try leaves open on which side of the target the value lies";
     }
 
     private boolean counts(int row) {

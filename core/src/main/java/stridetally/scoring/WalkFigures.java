@@ -76,15 +76,21 @@ record WalkFigures(Function<MeasureId, Optional<Measure>> measures, LegLengths l
             return checked(measure, figure, found);
         }
         Estimate<Double> leg = legs.on(walk.get(0).key().student(), day);
-        leg.value().ifPresent(metres -> found.texts.add("leg length " + metres + " m (bodies.csv)"));
-        return leg.isEstimated()
-                ? checked(measure, GaitFormulas.scaledSpeed(figure, leg.orElseThrow()), found)
-                : Outcome.none(leg.reason());
+        if (!leg.isEstimated()) {
+            return Outcome.none(leg.reason());
+        }
+        found.texts.add("leg length " + leg.orElseThrow() + " m (bodies.csv)");
+        return checked(measure, GaitFormulas.scaledSpeed(figure, leg.orElseThrow()), found);
     }
 
     /** Fills in one part; or says why it cannot be used. */
     private static Optional<String> look(WalkPart part, List<PartTry> walk, Found found) {
-        List<PartTry> logged = walk.stream().filter(one -> one.part() == part).toList();
+        List<PartTry> logged = new ArrayList<>();
+        for (PartTry one : walk) {
+            if (one.part() == part) {
+                logged.add(one);
+            }
+        }
         if (logged.size() > 1) {
             return Optional.of(
                     "the try has " + logged.size() + " values of " + part.id().text());

@@ -83,9 +83,12 @@ public record Dialect(char delimiter, boolean sepLine) {
         RecordParser parser = new RecordParser(delimiter);
         long known = 0;
         for (String line : lines) {
+            // A line of no more cells than headings known already cannot say more.
+            if (mostCells(line, delimiter) <= known) {
+                continue;
+            }
             List<String> cells = cells(parser, line);
             long here = 0;
-            // A line of no more cells than headings known already cannot say more.
             for (int cell = 0; cell < cells.size() && cells.size() > known; cell++) {
                 here += knownHeading.test(cells.get(cell)) ? 1 : 0;
             }
@@ -94,6 +97,14 @@ public record Dialect(char delimiter, boolean sepLine) {
         return known > 0
                 ? known * LineFraming.LONGEST_RECORD
                 : cells(parser, lines.get(0)).size();
+    }
+
+    private static long mostCells(String line, char delimiter) {
+        long most = 1;
+        for (int place = line.indexOf(delimiter); place >= 0; place = line.indexOf(delimiter, place + 1)) {
+            most++;
+        }
+        return most;
     }
 
     /** A line whose quotes do not work out, as where a heading goes on in the next line, still shows its delimiter. */

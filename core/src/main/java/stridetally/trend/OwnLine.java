@@ -1,5 +1,6 @@
 package stridetally.trend;
 
+import java.util.Optional;
 import stridetally.stats.DurbinWatson;
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
@@ -21,9 +22,9 @@ public record OwnLine(Estimate<StraightLine> line, Estimate<Double> lagOne) {
     public static OwnLine of(Series series) {
         double[] days = series.days();
         double[] values = series.values().values();
-        Estimate<StraightLine> line = LineCheck.whyNot(series)
-                .<Estimate<StraightLine>>map(Estimate::notEstimable)
-                .orElseGet(() -> StraightLine.fit(days, values));
+        Optional<String> whyNot = LineCheck.whyNot(series);
+        Estimate<StraightLine> line =
+                whyNot.isPresent() ? Estimate.notEstimable(whyNot.get()) : StraightLine.fit(days, values);
         return new OwnLine(
                 line,
                 line.flatMap(fit -> DurbinWatson.of(fit.residuals(days, values)).map(DurbinWatson::lagOne)));

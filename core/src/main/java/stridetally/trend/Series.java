@@ -1,7 +1,7 @@
 package stridetally.trend;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.scoring.Session;
@@ -28,18 +28,38 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
 
     /** The series of some sessions, in any order; those outside the window are left out. */
     public static Series of(List<Session> sessions, SeriesWindow window) {
-        List<Session> within = sessions.stream()
-                .filter(session -> window.holds(session.date()))
-                .sorted(Comparator.comparing(Session::date).thenComparing(Session::label))
-                .toList();
-        List<Point> points =
-                within.stream().flatMap(session -> Point.of(session).stream()).toList();
-        List<HelpShare> help = within.stream()
-                .flatMap(session -> HelpShare.of(session).stream())
-                .toList();
-        Optional<LocalDate> firstPoint = points.stream().map(Point::date).findFirst();
-        Optional<LocalDate> firstSession = within.stream().map(Session::date).findFirst();
-        return new Series(window.baselineDate().or(() -> firstPoint).or(() -> firstSession), points, help);
+        List<Session> within = new ArrayList<>();
+        for (Session session : sessions) {
+            if (window.holds(session.date())) {
+                within.add(session);
+            }
+        }
+        within.sort(Session::compareDayTo);
+        List<Point> points = new ArrayList<>();
+        List<HelpShare> help = new ArrayList<>();
+        for (Session session : within) {
+            Optional<Point> point = Point.of(session);
+            if (point.isPresent()) {
+                points.add(point.get());
+            }
+            Optional<HelpShare> share = HelpShare.of(session);
+            if (share.isPresent()) {
+                help.add(share.get());
+            }
+        }
+        return new Series(origin(window, points, within), points, help);
+    }
+
+    private static Optional<LocalDate> origin(SeriesWindow window, List<Point> points, List<Session> sessions) {
+        if (window.baselineDate().isPresent()) {
+            return window.baselineDate();
+        }
+        if (!points.isEmpty()) {
+            return Optional.of(points.get(0).date());
+        }
+        return sessions.isEmpty()
+                ? Optional.empty()
+                : Optional.of(sessions.get(0).date());
     }
 
     /** Date of the first point. */
@@ -88,7 +108,11 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
 
     /** Sessions whose recorded probes all needed more help than the goal permits. */
     public int assistedOnly() {
-        return (int) help.stream().filter(HelpShare::assistedOnly).count();
+        int assisted = 0;
+        for (HelpShare share : help) {
+            assisted += share.assistedOnly() ? 1 : 0;
+        }
+        return assisted;
     }
 
     /** Real days from the origin to a day; the origin must be known. */
