@@ -2,7 +2,6 @@ package stridetally.stats;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.stream.IntStream;
 
 /**
  * What every rank statistic of y against x starts from: S = sum over pairs of sign(dx) sign(dy), the tied groups on both
@@ -71,7 +70,10 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
     }
 
     private static Integer[] sorted(int size, Comparator<Integer> order) {
-        Integer[] indices = IntStream.range(0, size).boxed().toArray(Integer[]::new);
+        Integer[] indices = new Integer[size];
+        for (int i = 0; i < size; i++) {
+            indices[i] = i;
+        }
         Arrays.sort(indices, order);
         return indices;
     }

@@ -1,5 +1,6 @@
 package stridetally.trend;
 
+import java.util.Optional;
 import stridetally.stats.Estimate;
 import stridetally.stats.MannKendall;
 
@@ -14,9 +15,11 @@ public record RankTrend(Estimate<MannKendall> test) {
 
     /** Computes it; the reason when it cannot be. */
     public static RankTrend of(Series series) {
-        return new RankTrend(LineCheck.whyNot(series)
-                .<Estimate<MannKendall>>map(Estimate::notEstimable)
-                .orElseGet(() -> MannKendall.of(series.days(), series.values())));
+        Optional<String> whyNot = LineCheck.whyNot(series);
+        return new RankTrend(
+                whyNot.isPresent()
+                        ? Estimate.notEstimable(whyNot.get())
+                        : MannKendall.of(series.days(), series.values()));
     }
 
     /** Kendall's S. */

@@ -29,8 +29,8 @@ public record SeriesWindow(
     /** Whether a session of this day belongs. */
     public boolean holds(LocalDate day) {
         return !day.isAfter(asOf)
-                && baselineDate.map(day::isAfter).orElse(true)
-                && from.map(first -> !day.isBefore(first)).orElse(true)
-                && until.map(last -> !day.isAfter(last)).orElse(true);
+                && (baselineDate.isEmpty() || day.isAfter(baselineDate.get()))
+                && (from.isEmpty() || !day.isBefore(from.get()))
+                && (until.isEmpty() || !day.isAfter(until.get()));
     }
 }
