@@ -2,7 +2,7 @@ package stridetally.forecast;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
 
 /**
  * The verdict on a goal, why, and whether change so far is enough. It is one side of the conversation: the therapist's own
@@ -24,11 +24,15 @@ public record GoalJudgement(Optional<Judgement> judgement, List<Sentence> reason
 
     /** The word of the judgement; blank when there is none. */
     public String word() {
-        return judgement.map(Judgement::word).orElse("");
+        return judgement.isPresent() ? judgement.get().word() : "";
     }
 
     /** The reasons as one text. */
     public String reason() {
-        return reasons.stream().map(Sentence::text).collect(Collectors.joining(" "));
+        StringJoiner text = new StringJoiner(" ");
+        for (Sentence reason : reasons) {
+            text.add(reason.text());
+        }
+        return text.toString();
     }
 }

@@ -1,5 +1,8 @@
 package stridetally.forecast;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The fixed sentences of the judgement, in one place so that they can be read, checked and put into another language as a
  * whole. {@code {0}}, {@code {1}}, … stand for dates (ISO), counts and words.
@@ -76,7 +79,10 @@ public enum JudgementSentence {
 
     /** The sentence with its places filled, in order. */
     public Sentence with(Object... words) {
-        return new Sentence(
-                this, java.util.Arrays.stream(words).map(String::valueOf).toList());
+        List<String> texts = new ArrayList<>();
+        for (Object word : words) {
+            texts.add(String.valueOf(word));
+        }
+        return new Sentence(this, texts);
     }
 }

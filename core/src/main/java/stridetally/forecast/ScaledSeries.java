@@ -3,6 +3,7 @@ package stridetally.forecast;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import stridetally.model.GoalAim;
 import stridetally.scoring.Bound;
 import stridetally.stats.Estimate;
@@ -118,11 +119,13 @@ final class ScaledSeries implements Comparable<ScaledSeries> {
     }
 
     private ScaledSeries withCapsFilled(List<Point> points) {
-        int[] sides = points.stream()
-                .mapToInt(point -> point.bound()
-                        .map(bound -> (bound == Bound.AT_LEAST ? 1 : -1) * (way > 0 ? 1 : -1))
-                        .orElse(0))
-                .toArray();
+        int[] sides = new int[points.size()];
+        for (int i = 0; i < sides.length; i++) {
+            Optional<Bound> bound = points.get(i).bound();
+            if (bound.isPresent()) {
+                sides[i] = (bound.get() == Bound.AT_LEAST ? 1 : -1) * (way > 0 ? 1 : -1);
+            }
+        }
         CensoredFill fill = CensoredFill.of(times, values, spreads, sides);
         return new ScaledSeries(origin, way, rounding, times, fill.values(), fill.spreads(), gaps);
     }

@@ -1,6 +1,7 @@
 package stridetally.forecast;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import stridetally.measures.Measure;
 import stridetally.model.Goal;
@@ -37,8 +38,12 @@ record SideReading(SideScore score, TrendLine trend, ForecastCase asked) {
 
     private static List<Session> within(SideScore score, Goal goal, LocalDate asOf) {
         SeriesWindow window = SeriesWindow.of(goal, asOf);
-        return score.sessions().stream()
-                .filter(session -> window.holds(session.date()))
-                .toList();
+        List<Session> within = new ArrayList<>();
+        for (Session session : score.sessions()) {
+            if (window.holds(session.date())) {
+                within.add(session);
+            }
+        }
+        return within;
     }
 }

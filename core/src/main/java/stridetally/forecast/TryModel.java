@@ -26,9 +26,11 @@ final class TryModel {
 
     static TryModel of(ForecastCase goal, ScaledSeries series) {
         List<Point> points = goal.series().points();
-        boolean share = points.stream()
-                .allMatch(point -> point.opportunities() > 0
-                        && Math.abs(point.value() - (double) point.successes() / point.opportunities()) < 1e-6);
+        boolean share = true;
+        for (Point point : points) {
+            share &= point.opportunities() > 0
+                    && Math.abs(point.value() - (double) point.successes() / point.opportunities()) < 1e-6;
+        }
         int sessions = goal.tries().sessions();
         int tries = Math.max(1, goal.tries().perSession());
         double own = goal.tries().spread().orElse(0) / series.way();

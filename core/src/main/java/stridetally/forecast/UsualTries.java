@@ -1,5 +1,7 @@
 package stridetally.forecast;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import stridetally.scoring.Session;
@@ -23,17 +25,16 @@ public record UsualTries(int perSession, OptionalDouble spread, int sessions, do
 
     /** From sessions; those without a value tell nothing. */
     public static UsualTries of(List<Session> sessions) {
-        int[] counted = sessions.stream()
-                .filter(session -> !(session.value() instanceof SessionValue.Missing))
-                .mapToInt(Session::counted)
-                .sorted()
-                .toArray();
+        List<Integer> counted = new ArrayList<>();
         double squares = 0;
         int degrees = 0;
         int spreads = 0;
         double ahead = 0;
         int compared = 0;
         for (Session session : sessions) {
+            if (!(session.value() instanceof SessionValue.Missing)) {
+                counted.add(session.counted());
+            }
             int free = session.counted() - session.capped() - 1;
             if (session.sd().isPresent() && free > 0) {
                 squares += free * session.sd().get() * session.sd().get();
@@ -46,8 +47,9 @@ public record UsualTries(int perSession, OptionalDouble spread, int sessions, do
                 compared++;
             }
         }
+        Collections.sort(counted);
         return new UsualTries(
-                counted.length == 0 ? 0 : counted[(counted.length - 1) / 2],
+                counted.isEmpty() ? 0 : counted.get((counted.size() - 1) / 2),
                 degrees == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / degrees)),
                 spreads,
                 compared == 0 ? 0 : ahead / compared);

@@ -38,7 +38,13 @@ public final class EntryReader {
     }
 
     private static List<Entry> of(EntryKind kind, List<Entry> entries) {
-        return entries.stream().filter(entry -> entry.kind() == kind).toList();
+        List<Entry> ofKind = new ArrayList<>();
+        for (Entry entry : entries) {
+            if (entry.kind() == kind) {
+                ofKind.add(entry);
+            }
+        }
+        return ofKind;
     }
 
     /** Also what was taken back and what was replaced: for the record of a student. */
@@ -48,8 +54,13 @@ public final class EntryReader {
 
     /** Only the entries that came after one. */
     public EntryReader after(int entry) {
-        return new EntryReader(
-                folder, entries.stream().filter(one -> one.number() > entry).toList(), superseded);
+        List<Entry> later = new ArrayList<>();
+        for (Entry one : entries) {
+            if (one.number() > entry) {
+                later.add(one);
+            }
+        }
+        return new EntryReader(folder, later, superseded);
     }
 
     /** The entries that will be read. */

@@ -24,9 +24,10 @@ public final class GoalTerms {
     /** The caseload with its goals in the catalogue's words. */
     public static Checked<Caseload> of(Caseload caseload, Catalogue catalogue) {
         List<RowProblem> problems = new ArrayList<>();
-        List<Goal> goals = caseload.goals().stream()
-                .map(goal -> goal(goal, catalogue, problems))
-                .toList();
+        List<Goal> goals = new ArrayList<>();
+        for (Goal goal : caseload.goals()) {
+            goals.add(goal(goal, catalogue, problems));
+        }
         return new Checked<>(Optional.of(caseload.withGoals(goals)), problems);
     }
 
@@ -46,9 +47,10 @@ public final class GoalTerms {
             return goal;
         }
         Checked<Protocol> protocol = ProtocolText.parse(goal.protocol().text(), measure.get(), at);
-        protocol.problems()
-                .forEach(problem -> problems.add(new RowProblem(
-                        ProblemCode.GOAL_UNCLEAR, at, problem.found(), problem.expected(), problem.mend())));
+        for (RowProblem problem : protocol.problems()) {
+            problems.add(new RowProblem(
+                    ProblemCode.GOAL_UNCLEAR, at, problem.found(), problem.expected(), problem.mend()));
+        }
         return goal.withTerms(measure.get().id(), protocol.value().orElse(goal.protocol()));
     }
 }

@@ -85,11 +85,22 @@ final class Journal {
 
     /** Entries that were not taken back, in journal order. */
     List<Entry> live() {
-        return entries().stream().filter(entry -> !isUndone(entry.number())).toList();
+        List<Entry> live = new ArrayList<>();
+        for (Entry entry : entries()) {
+            if (!isUndone(entry.number())) {
+                live.add(entry);
+            }
+        }
+        return live;
     }
 
     Optional<Entry> entry(int number) {
-        return entries().stream().filter(entry -> entry.number() == number).findFirst();
+        for (Entry entry : entries()) {
+            if (entry.number() == number) {
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
     }
 
     boolean isUndone(int entry) {
@@ -111,7 +122,11 @@ final class Journal {
     /** Set-aside rows that a live entry mended. */
     LineSet mended() {
         LineSet set = new LineSet();
-        live().forEach(entry -> entry.mended().forEach(set::add));
+        for (Entry entry : live()) {
+            for (LineRange range : entry.mended()) {
+                set.add(range);
+            }
+        }
         return set;
     }
 
@@ -123,12 +138,20 @@ final class Journal {
     /** Lines that a live entry replaces. */
     LineSet superseded() {
         LineSet set = new LineSet();
-        live().forEach(entry -> entry.superseded().forEach(set::add));
+        for (Entry entry : live()) {
+            for (LineRange range : entry.superseded()) {
+                set.add(range);
+            }
+        }
         return set;
     }
 
     int lastNumber() {
-        return entries().stream().mapToInt(Entry::number).max().orElse(0);
+        int last = 0;
+        for (Entry entry : entries()) {
+            last = Math.max(last, entry.number());
+        }
+        return last;
     }
 
     private static Journal parse(String text, String name) {

@@ -62,35 +62,11 @@ final class KeptRow {
             return Optional.empty();
         }
         try {
-            return Optional.of(day(text));
+            return Optional.of(IsoDay.of(text));
         } catch (DateTimeException unreadable) {
             unreadable(column, text, "a day written as 2026-09-02", "write year-month-day");
             return Optional.empty();
         }
-    }
-
-    /** The formatter of the library is slow while cold, and a caseload has thousands of days. */
-    private static LocalDate day(String text) {
-        return isPlain(text)
-                ? LocalDate.of(
-                        Integer.parseInt(text, 0, 4, 10),
-                        Integer.parseInt(text, 5, 7, 10),
-                        Integer.parseInt(text, 8, 10, 10))
-                : IsoDay.of(text);
-    }
-
-    private static boolean isPlain(String text) {
-        if (text.length() != 10) {
-            return false;
-        }
-        for (int place = 0; place < 10; place++) {
-            char one = text.charAt(place);
-            boolean dash = place == 4 || place == 7;
-            if (dash ? one != '-' : one < '0' || one > '9') {
-                return false;
-            }
-        }
-        return true;
     }
 
     Optional<Amount> amount(String column) {

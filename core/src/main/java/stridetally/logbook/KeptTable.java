@@ -70,7 +70,9 @@ record KeptTable(String file, boolean present, List<Cells> rows, List<RowProblem
         List<Cells> rows = new ArrayList<>();
         for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
             problems.addAll(next.get().problems());
-            next.get().value().ifPresent(row -> add(header, row, rows, problems));
+            if (next.get().value().isPresent()) {
+                add(header, next.get().value().get(), rows, problems);
+            }
         }
         return new KeptTable(file, true, rows, problems);
     }
@@ -123,7 +125,7 @@ record KeptTable(String file, boolean present, List<Cells> rows, List<RowProblem
         int width = header.headings().size();
         List<String> beyond = row.cells()
                 .subList(Math.min(width, row.cells().size()), row.cells().size());
-        if (beyond.stream().allMatch(String::isBlank)) {
+        if (String.join("", beyond).isBlank()) {
             rows.add(header.cells(row));
             return;
         }

@@ -208,10 +208,11 @@ public final class Logbook {
         LineSet mended = journal.mended();
         for (Entry entry : journal.live()) {
             if (entry.counts().setAside() > 0) {
-                SetAsideFile.read(folder, entry).stream()
-                        .filter(one -> !journal.isDismissed(one.entry(), one.number())
-                                && !mended.holds(one.entry(), one.number()))
-                        .forEach(open::add);
+                for (SetAsideRecord one : SetAsideFile.read(folder, entry)) {
+                    if (!journal.isDismissed(one.entry(), one.number()) && !mended.holds(one.entry(), one.number())) {
+                        open.add(one);
+                    }
+                }
             }
         }
         return open;
@@ -253,8 +254,9 @@ public final class Logbook {
             Optional<Path> file = knownOn.isPresent()
                     ? History.asKnown(folder, kind, knownOn.get())
                     : Optional.of(folder.root().resolve(kind.file()));
-            return file.map(path -> KeptTable.read(path, folder.name(path), kind.columns()))
-                    .orElse(KeptTable.none(kind.file()));
+            return file.isPresent()
+                    ? KeptTable.read(file.get(), folder.name(file.get()), kind.columns())
+                    : KeptTable.none(kind.file());
         } catch (IOException unreadable) {
             throw unreadable(kind.file(), unreadable);
         }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,8 +58,12 @@ public record PublishedError(
      * @param on the day of the test, for the age
      */
     public static Found find(MeasureId measure, Protocol protocol, Optional<Student> student, LocalDate on) {
-        List<PublishedError> candidates =
-                ALL.stream().filter(one -> one.measure.equals(measure)).toList();
+        List<PublishedError> candidates = new ArrayList<>();
+        for (PublishedError one : ALL) {
+            if (one.measure.equals(measure)) {
+                candidates.add(one);
+            }
+        }
         if (candidates.isEmpty()) {
             return new Found.None("no published value for this measure");
         }
@@ -119,9 +124,11 @@ public record PublishedError(
     }
 
     private static List<PublishedError> read() {
-        return CatalogueResource.records("published-errors.csv").stream()
-                .map(PublishedError::of)
-                .toList();
+        List<PublishedError> all = new ArrayList<>();
+        for (Map<String, String> row : CatalogueResource.records("published-errors.csv")) {
+            all.add(of(row));
+        }
+        return List.copyOf(all);
     }
 
     private static PublishedError of(Map<String, String> row) {

@@ -36,11 +36,21 @@ public record Caseload(
 
     /** The student of a code, if the roster has them. */
     public Optional<Student> student(StudentCode code) {
-        return students.stream().filter(one -> one.code().equals(code)).findFirst();
+        for (Student student : students) {
+            if (student.code().equals(code)) {
+                return Optional.of(student);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The goal of an id. */
     public Optional<Goal> goal(GoalId id) {
-        return goals.stream().filter(one -> one.id().equals(id)).findFirst();
+        for (Goal goal : goals) {
+            if (goal.id().equals(id)) {
+                return Optional.of(goal);
+            }
+        }
+        return Optional.empty();
     }
 }

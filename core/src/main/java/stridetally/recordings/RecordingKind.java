@@ -30,7 +30,9 @@ public enum RecordingKind {
     /** What the headings of a table say; empty when they are none of ours. */
     public static Optional<RecordingKind> guess(java.util.Collection<String> headings) {
         java.util.Set<String> names = new java.util.HashSet<>();
-        headings.forEach(heading -> names.add(SampleTable.fold(heading)));
+        for (String heading : headings) {
+            names.add(SampleTable.fold(heading));
+        }
         if (names.contains("file") && names.contains("kind")) {
             return Optional.of(MANIFEST);
         }
@@ -44,6 +46,11 @@ public enum RecordingKind {
     }
 
     private static boolean hasPlace(java.util.Set<String> names, String axis) {
-        return names.stream().anyMatch(name -> name.startsWith(axis + "_"));
+        for (String name : names) {
+            if (name.startsWith(axis + "_")) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,7 +1,7 @@
 package stridetally.report;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stridetally.model.Benchmark;
@@ -38,16 +38,20 @@ public record BenchmarkLine(LocalDate by, Measured value, Optional<Point> latest
     /** The steps of a goal against the points of one of its sides, by day. */
     static List<BenchmarkLine> of(
             List<Benchmark> benchmarks, List<Point> points, Optional<Direction> better, LocalDate asOf) {
-        return benchmarks.stream()
-                .sorted(Comparator.comparing(Benchmark::by))
-                .map(one -> line(one, points, better, asOf))
-                .toList();
+        List<Benchmark> inOrder = new ArrayList<>(benchmarks);
+        inOrder.sort((one, other) -> one.by().compareTo(other.by()));
+        List<BenchmarkLine> lines = new ArrayList<>();
+        for (Benchmark one : inOrder) {
+            lines.add(line(one, points, better, asOf));
+        }
+        return lines;
     }
 
     private static BenchmarkLine line(Benchmark step, List<Point> points, Optional<Direction> better, LocalDate asOf) {
-        Optional<Point> latest = points.stream()
-                .filter(point -> !point.date().isAfter(step.by()))
-                .reduce((earlier, later) -> later);
+        Optional<Point> latest = Optional.empty();
+        for (Point point : points) {
+            latest = point.date().isAfter(step.by()) ? latest : Optional.of(point);
+        }
         Standing now =
                 latest.isEmpty() || better.isEmpty() ? Standing.NOT_KNOWN : standing(latest.get(), step, better.get());
         boolean open = step.by().isAfter(asOf) && now != Standing.REACHED;

@@ -104,8 +104,6 @@ public record BothSides(
             return Estimate.notEstimable("no value on the " + side + ": " + value.reason());
         }
         Measured one = value.orElseThrow();
-        return one.bound().isPresent()
-                ? Estimate.notEstimable("the " + side + " is capped")
-                : Estimate.of(one.value());
+        return one.bound().isPresent() ? Estimate.notEstimable("the " + side + " is capped") : Estimate.of(one.value());
     }
 }

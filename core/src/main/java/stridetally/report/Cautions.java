@@ -28,10 +28,15 @@ final class Cautions {
 
     static List<String> of(Optional<Measure> measure, Optional<Student> student) {
         List<String> cautions = new ArrayList<>();
-        measure.map(Measure::cautions).filter(words -> !words.isBlank()).ifPresent(cautions::add);
-        List<String> precautions = student.map(Student::precautions).orElse(List.of()).stream()
-                .filter(word -> !Precaution.find(word).equals(Optional.of(Precaution.NONE)))
-                .toList();
+        if (measure.isPresent() && !measure.get().cautions().isBlank()) {
+            cautions.add(measure.get().cautions());
+        }
+        List<String> precautions = new ArrayList<>();
+        for (String word : student.isPresent() ? student.get().precautions() : List.<String>of()) {
+            if (!Precaution.find(word).equals(Optional.of(Precaution.NONE))) {
+                precautions.add(word);
+            }
+        }
         if (!precautions.isEmpty()) {
             cautions.add("Precautions on file: " + String.join(", ", precautions) + ". Follow the written orders.");
         }

@@ -56,7 +56,8 @@ final class ChangeMarkdown {
 
     private String beyondError() {
         MeasurementError.Finding finding = side.beyondError();
-        String figures = finding.compared().isPresent() ? figures(finding.compared().get()) : "";
+        String figures =
+                finding.compared().isPresent() ? figures(finding.compared().get()) : "";
         return finding.answer().word() + " (" + figures + finding.reason() + ")";
     }
 

@@ -70,8 +70,7 @@ public record ChartData(
     /** The charts of a goal, one for each side, with the changes of strategy up to the day. */
     public static List<ChartData> of(GoalReview review, Caseload caseload, LocalDate asOf) {
         Optional<Measure> measure = review.score().measure();
-        ShownUnit unit =
-                measure.isPresent() ? ShownUnit.of(measure.get(), caseload.settings()) : ShownUnit.AS_WRITTEN;
+        ShownUnit unit = measure.isPresent() ? ShownUnit.of(measure.get(), caseload.settings()) : ShownUnit.AS_WRITTEN;
         List<Change> changes = changes(caseload, review.goal(), asOf);
         List<SchoolBreak> breaks = breaks(caseload, review.goal());
         List<ChartData> charts = new ArrayList<>();

@@ -1,6 +1,7 @@
 package stridetally.report;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -24,9 +25,12 @@ public record CriterionState(int streak, OptionalInt needed, List<Session> last,
     }
 
     static CriterionState of(SideScore score, OptionalInt needed) {
-        List<Session> asked = score.sessions().stream()
-                .filter(session -> session.met().meets() != Answer.Meets.NOT_ASKED)
-                .toList();
+        List<Session> asked = new ArrayList<>();
+        for (Session session : score.sessions()) {
+            if (session.met().meets() != Answer.Meets.NOT_ASKED) {
+                asked.add(session);
+            }
+        }
         return new CriterionState(
                 score.streak(),
                 needed,

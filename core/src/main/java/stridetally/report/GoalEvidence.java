@@ -59,8 +59,8 @@ public record GoalEvidence(
             Caseload caseload,
             Function<MeasureId, Optional<Measure>> measures) {
         Goal goal = score.goal();
-        Optional<DateRange> now = window.flatMap(open -> open.now(goal));
-        Optional<DateRange> before = window.flatMap(open -> open.before(goal));
+        Optional<DateRange> now = window.isPresent() ? window.get().now(goal) : Optional.empty();
+        Optional<DateRange> before = window.isPresent() ? window.get().before(goal) : Optional.empty();
         HelpByUse help = new HelpByUse(
                 help(scorer, goal, Use.PROBE, now),
                 help(scorer, goal, Use.PRACTICE, now),
@@ -74,7 +74,7 @@ public record GoalEvidence(
     }
 
     private static HelpCounts help(GoalScorer scorer, Goal goal, Use use, Optional<DateRange> days) {
-        return days.map(range -> scorer.help(goal, use, range)).orElse(NO_HELP);
+        return days.isPresent() ? scorer.help(goal, use, days.get()) : NO_HELP;
     }
 
     private static List<Session> home(

@@ -78,8 +78,7 @@ public record GoalPart(
         Caseload caseload = input.caseload();
         Goal goal = review.goal();
         Optional<Measure> measure = review.score().measure();
-        ShownUnit unit =
-                measure.isPresent() ? ShownUnit.of(measure.get(), caseload.settings()) : ShownUnit.AS_WRITTEN;
+        ShownUnit unit = measure.isPresent() ? ShownUnit.of(measure.get(), caseload.settings()) : ShownUnit.AS_WRITTEN;
         GoalEvidence evidence = input.evidence(review);
         List<Change> changes = changes(caseload, goal, window);
         SidePart.Beside beside =

@@ -16,7 +16,7 @@ public record GoalPast(Optional<Told> told, Optional<List<TrialLine>> tries) {
     public static final GoalPast NONE = new GoalPast(Optional.empty(), Optional.empty());
 
     public GoalPast {
-        tries = tries.map(List::copyOf);
+        tries = tries.isPresent() ? Optional.of(List.copyOf(tries.get())) : tries;
     }
 
     /**
@@ -59,9 +59,11 @@ public record GoalPast(Optional<Told> told, Optional<List<TrialLine>> tries) {
      */
     public static Optional<ReportLine> before(List<ReportLine> lines, ReportLine own) {
         int end = lines.indexOf(own);
-        return lines.subList(0, end < 0 ? lines.size() : end).stream()
-                .filter(line -> line.goal().equals(own.goal()))
-                .filter(line -> !line.asOf().isAfter(own.asOf()) && line.lastEntry() <= own.lastEntry())
-                .reduce((earlier, later) -> later);
+        Optional<ReportLine> last = Optional.empty();
+        for (ReportLine line : lines.subList(0, end < 0 ? lines.size() : end)) {
+            boolean before = !line.asOf().isAfter(own.asOf()) && line.lastEntry() <= own.lastEntry();
+            last = before && line.goal().equals(own.goal()) ? Optional.of(line) : last;
+        }
+        return last;
     }
 }

@@ -1,9 +1,10 @@
 package stridetally.report;
 
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
+import java.util.TreeSet;
 import stridetally.measures.Measure;
 import stridetally.measures.MeasureKind;
 import stridetally.model.Criterion;
@@ -39,30 +40,34 @@ public record GoalWords(
 
     /** The words of a goal. */
     static GoalWords of(Goal goal, Optional<Measure> measure, ShownUnit unit, Settings settings) {
-        Optional<Direction> better = measure.flatMap(Measure::better);
-        String target = goal.target()
-                .map(amount -> target(goal, unit.text(amount.value()), better))
-                .orElse(NOT_WRITTEN);
+        String target = goal.target().isPresent()
+                ? target(goal, unit.text(goal.target().get().value()), measure)
+                : NOT_WRITTEN;
         return new GoalWords(
-                measure.map(one -> one.plain() + " (" + one.name() + ")")
-                        .orElse("the measure " + goal.measure() + " is not in the catalogue"),
+                measure.isPresent()
+                        ? measure.get().plain() + " (" + measure.get().name() + ")"
+                        : "the measure " + goal.measure() + " is not in the catalogue",
                 ChartData.better(measure),
                 side(goal),
                 protocol(goal),
                 places(goal),
-                measure.map(one -> valued(goal, one)).orElse("not valued: the measure is not in the catalogue"),
+                measure.isPresent() ? valued(goal, measure.get()) : "not valued: the measure is not in the catalogue",
                 help(goal, settings),
-                goal.prompt().map(level -> upTo(level, "none", "no prompt")).orElse("any prompt (the goal names none)"),
+                goal.prompt().isPresent()
+                        ? upTo(goal.prompt().get(), "none", "no prompt")
+                        : "any prompt (the goal names none)",
                 target,
-                goal.due().map(day -> day.toString()).orElse(NOT_WRITTEN),
+                goal.due().isPresent() ? goal.due().get().toString() : NOT_WRITTEN,
                 criterion(goal, target, settings));
     }
 
-    private static String target(Goal goal, String amount, Optional<Direction> better) {
+    private static String target(Goal goal, String amount, Optional<Measure> measure) {
         String keep = goal.aim() == GoalAim.KEEP ? " (to be held)" : "";
-        return better.map(way -> amount + (way == Direction.HIGHER ? " or more" : " or less"))
-                        .orElse(amount)
-                + keep;
+        if (measure.isEmpty() || measure.get().better().isEmpty()) {
+            return amount + keep;
+        }
+        boolean higher = measure.get().better().get() == Direction.HIGHER;
+        return amount + (higher ? " or more" : " or less") + keep;
     }
 
     private static String side(Goal goal) {
@@ -76,22 +81,25 @@ public record GoalWords(
     }
 
     private static String protocol(Goal goal) {
-        return goal.protocol().keys().isEmpty()
-                ? "not stated; tries taken in any way count"
-                : goal.protocol().keys().entrySet().stream()
-                        .map(pair -> pair.getKey().replace('_', ' ') + ": " + pair.getValue())
-                        .collect(Collectors.joining(", "));
+        if (goal.protocol().keys().isEmpty()) {
+            return "not stated; tries taken in any way count";
+        }
+        StringJoiner stated = new StringJoiner(", ");
+        for (Map.Entry<String, String> pair : goal.protocol().keys().entrySet()) {
+            stated.add(pair.getKey().replace('_', ' ') + ": " + pair.getValue());
+        }
+        return stated.toString();
     }
 
     private static String places(Goal goal) {
-        return goal.places().isEmpty()
-                ? "no place is named"
-                : String.join(
-                        ", ",
-                        goal.places().stream()
-                                .sorted(Comparator.naturalOrder())
-                                .map(TrialPlace::word)
-                                .toList());
+        if (goal.places().isEmpty()) {
+            return "no place is named";
+        }
+        StringJoiner places = new StringJoiner(", ");
+        for (TrialPlace place : new TreeSet<>(goal.places())) {
+            places.add(place.word());
+        }
+        return places.toString();
     }
 
     private static String valued(Goal goal, Measure measure) {
@@ -110,13 +118,14 @@ public record GoalWords(
     }
 
     private static String help(Goal goal, Settings settings) {
-        String unsaid = settings.help()
-                .find("stand-by")
-                .map(Level::word)
-                .orElse(settings.help().words().get(0));
-        return goal.help()
-                .map(level -> upTo(level, "independent", "none (independent)"))
-                .orElse(NOT_WRITTEN + "; tries up to " + unsaid + " count");
+        if (goal.help().isPresent()) {
+            return upTo(goal.help().get(), "independent", "none (independent)");
+        }
+        Optional<Level> standBy = settings.help().find("stand-by");
+        String unsaid = standBy.isPresent()
+                ? standBy.get().word()
+                : settings.help().words().get(0);
+        return NOT_WRITTEN + "; tries up to " + unsaid + " count";
     }
 
     private static String upTo(Level level, String least, String leastWords) {

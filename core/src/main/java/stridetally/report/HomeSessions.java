@@ -1,7 +1,6 @@
 package stridetally.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stridetally.measures.Measure;
@@ -17,6 +16,7 @@ import stridetally.scoring.Session;
 import stridetally.scoring.SessionIndex;
 import stridetally.scoring.SessionScorer;
 import stridetally.scoring.SessionStatus;
+import stridetally.scoring.TrialGroup;
 
 /**
  * What was tried at home, with any help and taken in any way: a line of its own, never a value of the goal. A goal that
@@ -38,15 +38,23 @@ final class HomeSessions {
         SessionScorer scorer = SessionScorer.by(Counting.bare(measure, goal.summary(), Optional.empty()));
         for (int series = 0; series < index.seriesCount(); series++) {
             if (isAtHome(index.numbers().key(series), logbook, goal, measure)) {
-                index.of(series).stream()
-                        .filter(tries -> days.holds(tries.date()))
-                        .map(scorer::score)
-                        .filter(session -> session.status() == SessionStatus.TRIED)
-                        .forEach(sessions::add);
+                addTried(index.of(series), scorer, days, sessions);
             }
         }
-        sessions.sort(Comparator.comparing(Session::date).thenComparing(Session::label));
+        sessions.sort(Session::compareDayTo);
         return sessions;
+    }
+
+    private static void addTried(
+            List<TrialGroup> series, SessionScorer scorer, DateRange days, List<Session> sessions) {
+        for (TrialGroup tries : series) {
+            if (days.holds(tries.date())) {
+                Session session = scorer.score(tries);
+                if (session.status() == SessionStatus.TRIED) {
+                    sessions.add(session);
+                }
+            }
+        }
     }
 
     private static boolean isAtHome(SeriesKey key, String logbook, Goal goal, Measure measure) {

@@ -3,6 +3,7 @@ package stridetally.report;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stridetally.forecast.SideReview;
 import stridetally.model.Thresholds;
 
@@ -16,12 +17,13 @@ final class MethodLine {
         sentences.add(
                 "Period figures: median, lowest and highest of the session values; sessions up to the baseline date are"
                         + " the baseline's and are left out.");
-        part.sides().forEach(side -> sentences.addAll(lines(side.review())));
-        if (part.sides().stream()
-                .anyMatch(side -> side.beyondError()
-                        .compared()
-                        .flatMap(MeasurementError.Compared::degreesOfFreedom)
-                        .isPresent())) {
+        boolean spread = false;
+        for (SidePart side : part.sides()) {
+            sentences.addAll(lines(side.review()));
+            Optional<MeasurementError.Compared> compared = side.beyondError().compared();
+            spread |= compared.isPresent() && compared.get().degreesOfFreedom().isPresent();
+        }
+        if (spread) {
             sentences.add(
                     "Error of measurement: limit = t(0.975, degrees of freedom) * s * root(1/m + 1), s the spread between"
                             + " sessions (baseline sessions about their mean, later ones but the latest about their own line), m the"
@@ -42,9 +44,9 @@ final class MethodLine {
                     + " least squares (ols), 95 % interval by Student's t. Robust line: median of the slopes between all"
                     + " pairs (theil-sen), Sen's 95 % interval.");
         }
-        side.trend()
-                .reasons()
-                .forEach(reason -> sentences.add("Missing or to be read with care" + of + ": " + reason + "."));
+        for (String reason : side.trend().reasons()) {
+            sentences.add("Missing or to be read with care" + of + ": " + reason + ".");
+        }
         return sentences;
     }
 

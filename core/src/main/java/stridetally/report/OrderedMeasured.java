@@ -16,14 +16,15 @@ final class OrderedMeasured {
     private final double[] high;
 
     OrderedMeasured(List<Measured> values) {
-        low = values.stream()
-                .mapToDouble(one -> is(one, Bound.AT_MOST) ? Double.NEGATIVE_INFINITY : one.value())
-                .sorted()
-                .toArray();
-        high = values.stream()
-                .mapToDouble(one -> is(one, Bound.AT_LEAST) ? Double.POSITIVE_INFINITY : one.value())
-                .sorted()
-                .toArray();
+        low = new double[values.size()];
+        high = new double[values.size()];
+        for (int i = 0; i < low.length; i++) {
+            Measured one = values.get(i);
+            low[i] = is(one, Bound.AT_MOST) ? Double.NEGATIVE_INFINITY : one.value();
+            high[i] = is(one, Bound.AT_LEAST) ? Double.POSITIVE_INFINITY : one.value();
+        }
+        Arrays.sort(low);
+        Arrays.sort(high);
     }
 
     /** The middle value, or the mean of the two middle ones. */
@@ -53,7 +54,7 @@ final class OrderedMeasured {
         if (least == most) {
             return Estimate.of(Measured.exact(least));
         }
-        boolean openAbove = Double.isInfinite(most) || Arrays.stream(high).anyMatch(Double::isInfinite);
+        boolean openAbove = Double.isInfinite(most) || Double.isInfinite(high[high.length - 1]);
         boolean saysLeast = !Double.isInfinite(least) && openAbove;
         return Estimate.of(
                 saysLeast
@@ -67,6 +68,6 @@ final class OrderedMeasured {
     }
 
     private static boolean is(Measured one, Bound bound) {
-        return one.bound().equals(Optional.of(bound));
+        return one.bound().isPresent() && one.bound().get() == bound;
     }
 }

@@ -2,7 +2,8 @@ package stridetally.report;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
+import java.util.regex.Pattern;
 import stridetally.logbook.ReportLine;
 import stridetally.scoring.Session;
 import stridetally.table.Cell;
@@ -10,6 +11,8 @@ import stridetally.trend.Point;
 
 /** What was told of a goal before, what was mended since, and, when asked, what each figure is made of. */
 final class PastMarkdown {
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?(E-?[0-9]+)?");
+
     private final MarkdownPage page;
     private final GoalPart part;
 
@@ -20,14 +23,16 @@ final class PastMarkdown {
 
     /** Two bullets of a list; nothing when nothing was told. */
     void told() {
-        part.past().told().ifPresent(told -> {
-            ReportLine line = told.line();
-            page.bullet(
-                    "Told last time",
-                    line.period() + ", as of " + line.asOf() + ": " + line.judgement()
-                            + (line.value().isBlank() ? ", no value" : ", latest value " + shown(line.value())));
-            page.bullet("Mended since", mended(told));
-        });
+        if (part.past().told().isEmpty()) {
+            return;
+        }
+        GoalPast.Told told = part.past().told().get();
+        ReportLine line = told.line();
+        page.bullet(
+                "Told last time",
+                line.period() + ", as of " + line.asOf() + ": " + line.judgement()
+                        + (line.value().isBlank() ? ", no value" : ", latest value " + shown(line.value())));
+        page.bullet("Mended since", mended(told));
     }
 
     private String mended(GoalPast.Told told) {
@@ -51,14 +56,17 @@ final class PastMarkdown {
 
     /** As {@code reports.csv} writes it: left and right with a slash between. */
     private String latestUpTo(ReportLine told) {
-        List<String> sides = part.sides().stream()
-                .map(side -> side.review().trend().series().points().stream()
-                        .filter(point -> !point.date().isAfter(told.asOf()))
-                        .reduce((earlier, later) -> later)
-                        .map(PastMarkdown::cell)
-                        .orElse(""))
-                .toList();
-        return sides.stream().allMatch(String::isEmpty) ? "" : String.join("/", sides);
+        boolean none = true;
+        StringJoiner sides = new StringJoiner("/");
+        for (SidePart side : part.sides()) {
+            String latest = "";
+            for (Point point : side.review().trend().series().points()) {
+                latest = point.date().isAfter(told.asOf()) ? latest : cell(point);
+            }
+            none &= latest.isEmpty();
+            sides.add(latest);
+        }
+        return none ? "" : sides.toString();
     }
 
     private static String cell(Point point) {
@@ -67,15 +75,17 @@ final class PastMarkdown {
 
     /** The value of a line, in the unit that people see. */
     String shown(String values) {
-        return java.util.Arrays.stream(values.split("/", -1))
-                .map(value -> value.isEmpty() ? "none" : number(value))
-                .collect(Collectors.joining(" left, ", "", values.contains("/") ? " right" : ""));
+        StringJoiner shown = new StringJoiner(" left, ", "", values.contains("/") ? " right" : "");
+        for (String value : values.split("/", -1)) {
+            shown.add(value.isEmpty() ? "none" : number(value));
+        }
+        return shown.toString();
     }
 
     private String number(String value) {
         String digits = value.startsWith(">=") || value.startsWith("<=") ? value.substring(2) : value;
         String sign = value.substring(0, value.length() - digits.length());
-        return digits.matches("-?[0-9]+(\\.[0-9]+)?(E-?[0-9]+)?")
+        return NUMBER.matcher(digits).matches()
                 ? (sign.isEmpty() ? "" : sign + " ") + part.unit().text(Double.parseDouble(digits))
                 : value;
     }

@@ -113,7 +113,8 @@ public record PeriodFigures(
             doubtful += session.doubtfulTries();
             if (session.mostHelp().isPresent()) {
                 mostHelp = OptionalInt.of(Math.max(
-                        session.mostHelp().getAsInt(), mostHelp.orElse(session.mostHelp().getAsInt())));
+                        session.mostHelp().getAsInt(),
+                        mostHelp.orElse(session.mostHelp().getAsInt())));
             }
         }
     }

@@ -46,9 +46,8 @@ record PlannedMinutes(ServicePlan plan, int days, Estimate<Double> minutes) {
         YearMonth last = YearMonth.from(span.last());
         for (YearMonth month = YearMonth.from(span.first()); !month.isAfter(last); month = month.plusMonths(1)) {
             int all = school.count(new DateRange(month.atDay(1), month.atEndOfMonth()));
-            int within = ReportWindow.cut(span, month.atDay(1), month.atEndOfMonth())
-                    .map(school::count)
-                    .orElse(0);
+            Optional<DateRange> days = ReportWindow.cut(span, month.atDay(1), month.atEndOfMonth());
+            int within = days.isPresent() ? school.count(days.get()) : 0;
             sum += all == 0 ? 0 : minutes * (double) within / all;
         }
         return sum;

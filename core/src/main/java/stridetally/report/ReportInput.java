@@ -77,15 +77,17 @@ public record ReportInput(
 
     /** The period of a student, or that the student's school has none of this name. */
     public Estimate<ReportWindow> window(StudentCode code) {
-        String school = caseload.student(code).map(Student::school).orElse("");
+        Optional<Student> student = caseload.student(code);
+        String school = student.isPresent() ? student.get().school() : "";
         if (period instanceof PeriodChoice.Dates dates) {
             ReportPeriod between = ReportPeriod.between(dates.days(), caseload.settings(), school);
             return Estimate.of(new ReportWindow(between, review.asOf()));
         }
         String name = period instanceof PeriodChoice.Named named ? named.name() : "";
-        return ReportPeriod.named(name, caseload.settings(), school)
-                .<Estimate<ReportWindow>>map(found -> Estimate.of(new ReportWindow(found, review.asOf())))
-                .orElse(Estimate.notEstimable("the settings have no period of this name for the school"));
+        Optional<ReportPeriod> found = ReportPeriod.named(name, caseload.settings(), school);
+        return found.isPresent()
+                ? Estimate.of(new ReportWindow(found.get(), review.asOf()))
+                : Estimate.notEstimable("the settings have no period of this name for the school");
     }
 
     /** What is known of a goal beside its review. */

@@ -1,7 +1,6 @@
 package stridetally.report;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.Optional;
 import stridetally.model.DateRange;
 import stridetally.model.Period;
@@ -22,11 +21,18 @@ public record ReportPeriod(String name, DateRange days, Optional<Period> previou
 
     /** A period by its name, for one school: its own dates when it has some, else those of all schools. */
     public static Optional<ReportPeriod> named(String name, Settings settings, String school) {
-        return settings.periods().stream()
-                .filter(period -> period.name().equals(name) && serves(period, school))
-                .max(Comparator.comparing((Period period) -> !period.school().isBlank()))
-                .map(period -> new ReportPeriod(
-                        name, period.days(), before(period.days().first(), settings, school)));
+        Period found = null;
+        for (Period period : settings.periods()) {
+            if (period.name().equals(name)
+                    && serves(period, school)
+                    && (found == null || !isOfOne(found) || isOfOne(period))) {
+                found = period;
+            }
+        }
+        return found == null
+                ? Optional.empty()
+                : Optional.of(
+                        new ReportPeriod(name, found.days(), before(found.days().first(), settings, school)));
     }
 
     /** {@code winter, 2026-11-23 to 2027-03-05}. */
@@ -36,10 +42,24 @@ public record ReportPeriod(String name, DateRange days, Optional<Period> previou
     }
 
     private static Optional<Period> before(LocalDate first, Settings settings, String school) {
-        return settings.periods().stream()
-                .filter(period -> serves(period, school) && period.days().last().isBefore(first))
-                .max(Comparator.comparing((Period period) -> period.days().last())
-                        .thenComparing(period -> !period.school().isBlank()));
+        Period latest = null;
+        for (Period period : settings.periods()) {
+            boolean over = serves(period, school) && period.days().last().isBefore(first);
+            if (over && (latest == null || !isLater(latest, period))) {
+                latest = period;
+            }
+        }
+        return Optional.ofNullable(latest);
+    }
+
+    /** A period of one school counts for more than one of all schools that ends on the same day. */
+    private static boolean isLater(Period one, Period other) {
+        int days = one.days().last().compareTo(other.days().last());
+        return days > 0 || (days == 0 && isOfOne(one) && !isOfOne(other));
+    }
+
+    private static boolean isOfOne(Period period) {
+        return !period.school().isBlank();
     }
 
     private static boolean serves(Period period, String school) {

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import stridetally.model.DateRange;
 import stridetally.model.Goal;
-import stridetally.model.Period;
 
 /** The period of a report, cut at the day of the report, and within it the days that belong to a goal. */
 public record ReportWindow(ReportPeriod period, LocalDate asOf) {
@@ -21,14 +20,17 @@ public record ReportWindow(ReportPeriod period, LocalDate asOf) {
 
     /** The same of the period before. */
     public Optional<DateRange> before(Goal goal) {
-        return period.previous().map(Period::days).flatMap(days -> within(goal, days));
+        return period.previous().isPresent()
+                ? within(goal, period.previous().get().days())
+                : Optional.empty();
     }
 
     private Optional<DateRange> within(Goal goal, DateRange days) {
         LocalDate first = later(
                 goal.from().orElse(LocalDate.MIN),
-                goal.baselineDate().map(day -> day.plusDays(1)).orElse(LocalDate.MIN));
-        LocalDate last = goal.until().filter(asOf::isAfter).orElse(asOf);
+                goal.baselineDate().isPresent() ? goal.baselineDate().get().plusDays(1) : LocalDate.MIN);
+        LocalDate until = goal.until().orElse(asOf);
+        LocalDate last = until.isBefore(asOf) ? until : asOf;
         return cut(days, first, last);
     }
 

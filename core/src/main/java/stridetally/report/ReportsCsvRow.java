@@ -3,6 +3,7 @@ package stridetally.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 import stridetally.forecast.SideReview;
 import stridetally.model.GoalId;
 import stridetally.table.Cell;
@@ -37,17 +38,19 @@ public final class ReportsCsvRow {
     private static Cell value(GoalPart part) {
         List<SideReview> sides = part.review().sides();
         if (sides.size() < 2) {
-            return sides.stream().findFirst().map(ReportsCsvRow::latest).orElseGet(Cell::blank);
+            return sides.isEmpty() ? Cell.blank() : latest(sides.get(0));
         }
-        boolean none = sides.stream().allMatch(side -> side.trend().latest().isEmpty());
-        return none
-                ? Cell.blank()
-                : Cell.code(String.join(
-                        "/", sides.stream().map(side -> latest(side).plain()).toList()));
+        boolean none = true;
+        StringJoiner values = new StringJoiner("/");
+        for (SideReview side : sides) {
+            none &= side.trend().latest().isEmpty();
+            values.add(latest(side).plain());
+        }
+        return none ? Cell.blank() : Cell.code(values.toString());
     }
 
     private static Cell latest(SideReview side) {
         Optional<Point> latest = side.trend().latest();
-        return latest.map(Measured::of).map(FigureCells::of).orElseGet(Cell::blank);
+        return latest.isPresent() ? FigureCells.of(Measured.of(latest.get())) : Cell.blank();
     }
 }

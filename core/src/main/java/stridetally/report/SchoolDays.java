@@ -2,6 +2,7 @@ package stridetally.report;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import stridetally.model.DateRange;
 import stridetally.model.SchoolBreak;
@@ -11,10 +12,13 @@ record SchoolDays(List<DateRange> breaks) {
 
     /** The school days of a school: breaks of all schools and its own are left out. */
     static SchoolDays of(List<SchoolBreak> breaks, String school) {
-        return new SchoolDays(breaks.stream()
-                .filter(one -> one.school().isBlank() || one.school().equals(school))
-                .map(SchoolBreak::days)
-                .toList());
+        List<DateRange> own = new ArrayList<>();
+        for (SchoolBreak one : breaks) {
+            if (one.school().isBlank() || one.school().equals(school)) {
+                own.add(one.days());
+            }
+        }
+        return new SchoolDays(own);
     }
 
     /** How many lie within, both ends counted. */
@@ -27,7 +31,10 @@ record SchoolDays(List<DateRange> breaks) {
     }
 
     private boolean isSchoolDay(LocalDate day) {
-        boolean weekend = day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
-        return !weekend && breaks.stream().noneMatch(one -> one.holds(day));
+        boolean schoolDay = day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY;
+        for (DateRange one : breaks) {
+            schoolDay &= !one.holds(day);
+        }
+        return schoolDay;
     }
 }

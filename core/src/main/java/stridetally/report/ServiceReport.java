@@ -14,8 +14,8 @@ import stridetally.model.DateRange;
 import stridetally.model.ServicePlan;
 import stridetally.model.Student;
 import stridetally.model.StudentCode;
-import stridetally.model.Visit.Status;
 import stridetally.model.Visit;
+import stridetally.model.Visit.Status;
 import stridetally.stats.Estimate;
 
 /**
@@ -86,7 +86,8 @@ public record ServiceReport(
                     0);
         }
         SchoolDays school = SchoolDays.of(
-                caseload.settings().breaks(), student.isPresent() ? student.get().school() : "");
+                caseload.settings().breaks(),
+                student.isPresent() ? student.get().school() : "");
         List<PlannedMinutes> plans = new ArrayList<>();
         for (ServicePlan plan : caseload.services()) {
             if (plan.student().equals(code)) {

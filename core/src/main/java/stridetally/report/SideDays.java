@@ -1,15 +1,17 @@
 package stridetally.report;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import stridetally.forecast.SideReview;
 import stridetally.model.Goal;
 import stridetally.scoring.BaselineSessions;
+import stridetally.stats.Descriptive;
 import stridetally.stats.WithinGroupSpread;
 import stridetally.trend.Point;
 
@@ -43,32 +45,50 @@ record SideDays(SortedMap<LocalDate, Double> baseline, SortedMap<LocalDate, Doub
 
     /** The spread of the baseline days about their mean and of the later ones about their own line. */
     WithinGroupSpread spread() {
-        double[] days =
-                later.keySet().stream().mapToDouble(LocalDate::toEpochDay).toArray();
+        double[] days = new double[later.size()];
+        int next = 0;
+        for (LocalDate day : later.keySet()) {
+            days[next++] = day.toEpochDay();
+        }
         return WithinGroupSpread.of(values(baseline)).plus(WithinGroupSpread.aboutLine(days, values(later)));
     }
 
     private static SortedMap<LocalDate, Double> later(List<Point> points) {
-        if (points.stream().anyMatch(point -> point.bound().isPresent())) {
-            return new TreeMap<>();
+        TreeMap<LocalDate, List<Double>> values = new TreeMap<>();
+        for (Point point : points) {
+            if (point.bound().isPresent()) {
+                return new TreeMap<>();
+            }
+            values.computeIfAbsent(point.date(), any -> new ArrayList<>()).add(point.value());
         }
-        TreeMap<LocalDate, Double> days = new TreeMap<>(
-                points.stream().collect(Collectors.groupingBy(Point::date, Collectors.averagingDouble(Point::value))));
-        days.pollLastEntry();
+        values.pollLastEntry();
+        SortedMap<LocalDate, Double> days = new TreeMap<>();
+        for (Map.Entry<LocalDate, List<Double>> day : values.entrySet()) {
+            days.put(day.getKey(), Descriptive.mean(array(day.getValue())).orElseThrow());
+        }
         return days;
     }
 
     private static SortedMap<LocalDate, Double> kept(SortedMap<LocalDate, Double> days, Predicate<LocalDate> gone) {
         SortedMap<LocalDate, Double> kept = new TreeMap<>();
-        days.forEach((day, value) -> {
-            if (!gone.test(day)) {
-                kept.put(day, value);
+        for (Map.Entry<LocalDate, Double> day : days.entrySet()) {
+            if (!gone.test(day.getKey())) {
+                kept.put(day.getKey(), day.getValue());
             }
-        });
+        }
         return kept;
     }
 
     private static double[] values(SortedMap<LocalDate, Double> days) {
-        return days.values().stream().mapToDouble(Double::doubleValue).toArray();
+        return array(days.values());
+    }
+
+    private static double[] array(Collection<Double> values) {
+        double[] array = new double[values.size()];
+        int next = 0;
+        for (double value : values) {
+            array[next++] = value;
+        }
+        return array;
     }
 }

@@ -92,7 +92,8 @@ final class SideMarkdown {
 
     private String median(PeriodFigures figures) {
         return figures.median().isEstimated()
-                ? unit.withUnit(unit.number(figures.median().orElseThrow(), part.goal().target()))
+                ? unit.withUnit(
+                        unit.number(figures.median().orElseThrow(), part.goal().target()))
                 : "none: " + figures.median().reason();
     }
 
@@ -167,9 +168,7 @@ final class SideMarkdown {
 
     private void benchmarks(SidePart side) {
         for (BenchmarkLine step : side.benchmarks()) {
-            String latest = step.latest().isPresent()
-                    ? on(step.latest().get())
-                    : "no session with a value up to then";
+            String latest = step.latest().isPresent() ? on(step.latest().get()) : "no session with a value up to then";
             page.bullet(
                     "Short-term step by " + step.by(),
                     unit.text(step.value()) + ": " + step.standing().word() + "; " + latest);

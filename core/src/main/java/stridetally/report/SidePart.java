@@ -4,12 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import stridetally.forecast.GoalReview;
 import stridetally.forecast.SideReview;
+import stridetally.measures.Measure;
 import stridetally.model.Benchmark;
 import stridetally.model.Change;
+import stridetally.model.DateRange;
+import stridetally.model.Direction;
 import stridetally.model.Goal;
 import stridetally.model.SchoolBreak;
 import stridetally.scoring.Session;
 import stridetally.stats.Estimate;
+import stridetally.trend.Point;
 
 /**
  * One side of a goal on the page; the only one when sides play no part.
@@ -58,8 +62,8 @@ public record SidePart(
         List<Session> sessions = drawing.sessions();
         return new SidePart(
                 side,
-                window.now(goal.goal()).map(range -> PeriodFigures.of(sessions, range)),
-                window.before(goal.goal()).map(range -> PeriodFigures.of(sessions, range)),
+                figures(sessions, window.now(goal.goal())),
+                figures(sessions, window.before(goal.goal())),
                 change(goal.goal(), side),
                 side.score().shareOfWay(),
                 error.beyond(goal, side),
@@ -67,9 +71,17 @@ public record SidePart(
                 BenchmarkLine.of(
                         beside.benchmarks(),
                         side.trend().series().points(),
-                        goal.score().measure().flatMap(measure -> measure.better()),
+                        better(goal.score().measure()),
                         window.asOf()),
                 drawing);
+    }
+
+    private static Optional<PeriodFigures> figures(List<Session> sessions, Optional<DateRange> days) {
+        return days.isPresent() ? Optional.of(PeriodFigures.of(sessions, days.get())) : Optional.empty();
+    }
+
+    private static Optional<Direction> better(Optional<Measure> measure) {
+        return measure.isPresent() ? measure.get().better() : Optional.empty();
     }
 
     private static Estimate<Measured> change(Goal goal, SideReview side) {
@@ -77,9 +89,9 @@ public record SidePart(
             return Estimate.notEstimable("the goal has no baseline");
         }
         double baseline = goal.baseline().get().value();
-        return side.trend()
-                .latest()
-                .map(point -> Estimate.of(Measured.of(point).minus(baseline)))
-                .orElseGet(() -> Estimate.notEstimable("no session with a value after the baseline date"));
+        Optional<Point> latest = side.trend().latest();
+        return latest.isPresent()
+                ? Estimate.of(Measured.of(latest.get()).minus(baseline))
+                : Estimate.notEstimable("no session with a value after the baseline date");
     }
 }

@@ -132,9 +132,12 @@ public final class SpreadError implements MeasurementError {
     }
 
     private Optional<Student> student(Goal goal) {
-        return students.stream()
-                .filter(one -> one.code().equals(goal.student()))
-                .findFirst();
+        for (Student student : students) {
+            if (student.code().equals(goal.student())) {
+                return Optional.of(student);
+            }
+        }
+        return Optional.empty();
     }
 
     private static Finding compare(Point latest, Start start, Limit limit) {
@@ -145,7 +148,7 @@ public final class SpreadError implements MeasurementError {
                 new Measured(change, bound), start.value(), start.sessions(), limit.size(), limit.degreesOfFreedom());
         String reason = "latest session against " + start.text() + "; " + limit.source();
         boolean trueIsFarther =
-                bound.map(end -> (end == Bound.AT_LEAST) == (change > 0)).orElse(true);
+                bound.isEmpty() || (bound.get() == Bound.AT_LEAST) == (change > 0);
         if (bound.isPresent() && !(beyond && trueIsFarther)) {
             return new Finding(
                     Answer.UNKNOWN,

@@ -1,10 +1,12 @@
 package stridetally.report;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import stridetally.forecast.GoalReview;
 import stridetally.model.GoalId;
 import stridetally.model.Student;
@@ -64,21 +66,21 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
 
     /** The same with the past of its goals; a goal that is not among them has none. */
     public TeamReport with(Map<GoalId, GoalPast> past) {
-        return new TeamReport(
-                head,
-                services,
-                goals.stream()
-                        .map(part -> part.with(past.getOrDefault(part.goal().id(), GoalPast.NONE)))
-                        .toList(),
-                method,
-                language);
+        List<GoalPart> with = new ArrayList<>();
+        for (GoalPart part : goals) {
+            with.add(part.with(past.getOrDefault(part.goal().id(), GoalPast.NONE)));
+        }
+        return new TeamReport(head, services, with, method, language);
     }
 
     /** The document of a student, or why there is none. */
     public static Estimate<TeamReport> of(ReportInput input, StudentCode code) {
-        List<GoalReview> goals = input.review().goals().stream()
-                .filter(goal -> goal.goal().student().equals(code))
-                .toList();
+        List<GoalReview> goals = new ArrayList<>();
+        for (GoalReview goal : input.review().goals()) {
+            if (goal.goal().student().equals(code)) {
+                goals.add(goal);
+            }
+        }
         if (goals.isEmpty()) {
             return Estimate.notEstimable("the student has no goal");
         }
@@ -87,11 +89,11 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
 
     /** All students with a goal, by code. */
     public static List<StudentCode> students(ReportInput input) {
-        return input.review().goals().stream()
-                .map(goal -> goal.goal().student())
-                .distinct()
-                .sorted(Comparator.naturalOrder())
-                .toList();
+        Set<StudentCode> students = new TreeSet<>();
+        for (GoalReview goal : input.review().goals()) {
+            students.add(goal.goal().student());
+        }
+        return List.copyOf(students);
     }
 
     private static TeamReport of(ReportInput input, StudentCode code, List<GoalReview> goals, ReportWindow window) {
@@ -102,15 +104,27 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
                 window.period(),
                 window.asOf(),
                 input.stamp(),
-                input.setAside().stream()
-                        .filter(row -> row.student().equals(code))
-                        .toList(),
+                setAside(input, code),
                 input.ahead().getOrDefault(code, 0));
+        List<GoalPart> parts = new ArrayList<>();
+        for (GoalReview goal : goals) {
+            parts.add(GoalPart.of(input, goal, window));
+        }
         return new TeamReport(
                 head,
                 ServiceReport.of(input.caseload(), code, window),
-                goals.stream().map(goal -> GoalPart.of(input, goal, window)).toList(),
+                parts,
                 Method.of(input),
                 LetterRemark.usualLanguage(input.caseload()));
+    }
+
+    private static List<SetAsideRow> setAside(ReportInput input, StudentCode code) {
+        List<SetAsideRow> rows = new ArrayList<>();
+        for (SetAsideRow row : input.setAside()) {
+            if (row.student().equals(code)) {
+                rows.add(row);
+            }
+        }
+        return rows;
     }
 }

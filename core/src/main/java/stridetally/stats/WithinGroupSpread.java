@@ -30,11 +30,12 @@ public record WithinGroupSpread(double squares, int degreesOfFreedom, int groups
 
     /** The spread of one group about its least-squares line; nothing below 3 values or when all have the same x. */
     public static WithinGroupSpread aboutLine(double[] x, double[] y) {
-        return StraightLine.fit(x, y)
-                .value()
-                .filter(line -> line.degreesOfFreedom() > 0)
-                .map(line -> new WithinGroupSpread(line.residualSumOfSquares(), line.degreesOfFreedom(), 1))
-                .orElse(NONE);
+        Estimate<StraightLine> fitted = StraightLine.fit(x, y);
+        if (!fitted.isEstimated() || fitted.orElseThrow().degreesOfFreedom() == 0) {
+            return NONE;
+        }
+        StraightLine line = fitted.orElseThrow();
+        return new WithinGroupSpread(line.residualSumOfSquares(), line.degreesOfFreedom(), 1);
     }
 
     /** Both together. */

@@ -3,11 +3,11 @@ package stridetally.cli.input;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import stridetally.cli.options.AsOfOption;
 import stridetally.cli.options.ReportFor;
 import stridetally.cli.options.ReportOptions;
@@ -51,25 +51,26 @@ public final class ReportRequest {
                 typed || !about.whom().stream().allMatch(ReportFor::ofTheYear)
                         ? Optional.of(period(settings, about.period(), about.from(), about.to()))
                         : Optional.empty();
-        LocalDate day = asOf.typed()
-                .or(() -> period.flatMap(one -> lastDay(settings, one)))
-                .orElseGet(() -> asOf.day(clock));
+        Optional<LocalDate> known = asOf.typed();
+        if (known.isEmpty() && period.isPresent()) {
+            known = lastDay(settings, period.get());
+        }
+        LocalDate day = known.isPresent() ? known.get() : asOf.day(clock);
         ReportInput.PeriodChoice.Dates year = new ReportInput.PeriodChoice.Dates(
                 new DateRange(day.minusYears(1).plusDays(1), day));
-        return new Days(
-                period,
-                day,
-                period.filter(ReportInput.PeriodChoice.Dates.class::isInstance)
-                        .map(ReportInput.PeriodChoice.Dates.class::cast)
-                        .orElse(year));
+        boolean dates = period.isPresent() && period.get() instanceof ReportInput.PeriodChoice.Dates;
+        return new Days(period, day, dates ? (ReportInput.PeriodChoice.Dates) period.get() : year);
     }
 
     /** The period by its name, or two dates. Refuses an unknown name with the known ones. */
     public static ReportInput.PeriodChoice period(
             Settings settings, Optional<String> name, Optional<LocalDate> from, Optional<LocalDate> to) {
         if (name.isPresent()) {
-            List<String> known =
-                    settings.periods().stream().map(Period::name).distinct().toList();
+            Set<String> names = new LinkedHashSet<>();
+            for (Period one : settings.periods()) {
+                names.add(one.name());
+            }
+            List<String> known = List.copyOf(names);
             if (!known.contains(name.get())) {
                 String near = Spelling.nearest(name.get(), known)
                         .map(one -> " (did you mean " + one + "?)")
@@ -91,10 +92,14 @@ public final class ReportRequest {
             return Optional.of(dates.days().last());
         }
         String name = period instanceof ReportInput.PeriodChoice.Named named ? named.name() : "";
-        return settings.periods().stream()
-                .filter(one -> one.name().equals(name))
-                .map(one -> one.days().last())
-                .max(Comparator.naturalOrder());
+        Optional<LocalDate> last = Optional.empty();
+        for (Period one : settings.periods()) {
+            LocalDate end = one.days().last();
+            if (one.name().equals(name) && (last.isEmpty() || end.isAfter(last.get()))) {
+                last = Optional.of(end);
+            }
+        }
+        return last;
     }
 
     /** Everything of the caseload, with names only when they are given. */
@@ -115,20 +120,23 @@ public final class ReportRequest {
 
     /** The number of the last entry that was read. */
     public static int lastEntry(ScoredLogbook book) {
-        return book.open().book().entries().stream()
-                .mapToInt(Entry::number)
-                .max()
-                .orElse(0);
+        int last = 0;
+        for (Entry entry : book.open().book().entries()) {
+            last = Math.max(last, entry.number());
+        }
+        return last;
     }
 
     private static List<SetAsideRow> setAside(ScoredLogbook book) {
         List<SetAsideRow> rows = new ArrayList<>();
         for (SetAsideRecord record : book.open().book().openSetAside()) {
             String student = record.row().student();
-            List<ProblemCode> codes = Stream.of(record.row().codes().split(" ", -1))
-                    .filter(code -> !code.isBlank())
-                    .map(ProblemCode::valueOf)
-                    .toList();
+            List<ProblemCode> codes = new ArrayList<>();
+            for (String code : record.row().codes().split(" ", -1)) {
+                if (!code.isBlank()) {
+                    codes.add(ProblemCode.valueOf(code));
+                }
+            }
             if (!student.isBlank()) {
                 rows.add(new SetAsideRow(new StudentCode(student), record.row().at(), codes));
             }

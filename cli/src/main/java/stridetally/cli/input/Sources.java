@@ -22,6 +22,7 @@ import stridetally.model.StudentCode;
 import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
 import stridetally.scoring.DerivedWalks;
+import stridetally.scoring.GoalScore;
 
 /** Opens what a command works on, and says what the person must know of it. */
 public final class Sources {
@@ -54,8 +55,10 @@ public final class Sources {
     }
 
     private static List<String> notes(ScoredLogbook scored) {
-        boolean aimedAt = scored.scores().stream()
-                .anyMatch(score -> DerivedWalks.follows(score.goal().measure()));
+        boolean aimedAt = false;
+        for (GoalScore score : scored.scores()) {
+            aimedAt |= DerivedWalks.follows(score.goal().measure());
+        }
         return aimedAt ? scored.walks().allNotes() : scored.walks().notes();
     }
 

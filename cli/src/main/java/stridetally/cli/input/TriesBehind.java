@@ -54,7 +54,7 @@ public final class TriesBehind {
             ScoredLogbook book, List<Goal> goals, Map<GoalId, ReportLine> told, Detail detail) {
         TriesBehind behind = new TriesBehind(book, told, detail);
         int last = ReportRequest.lastEntry(book);
-        boolean later = told.values().stream().anyMatch(line -> line.lastEntry() < last);
+        boolean later = firstTold(told) < last;
         if (detail == Detail.EVERY_TRY || later) {
             behind.read(goals);
         }
@@ -65,23 +65,33 @@ public final class TriesBehind {
         return past;
     }
 
+    /** The last entry behind what was told the longest ago. */
+    private static int firstTold(Map<GoalId, ReportLine> told) {
+        int first = Integer.MAX_VALUE;
+        for (ReportLine line : told.values()) {
+            first = Math.min(first, line.lastEntry());
+        }
+        return first;
+    }
+
     private GoalPast past(GoalId goal) {
         return new GoalPast(
-                Optional.ofNullable(told.get(goal)).map(line -> new GoalPast.Told(line, since.getOrDefault(goal, 0))),
+                told.containsKey(goal)
+                        ? Optional.of(new GoalPast.Told(told.get(goal), since.getOrDefault(goal, 0)))
+                        : Optional.empty(),
                 detail == Detail.EVERY_TRY ? Optional.of(lines.getOrDefault(goal, List.of())) : Optional.empty());
     }
 
     private void read(List<Goal> goals) {
         for (Goal goal : goals) {
             Optional<Measure> measure = book.open().catalogue().find(goal.measure());
-            measure.ifPresent(one -> judges.computeIfAbsent(goal.student(), any -> new ArrayList<>())
-                    .add(new Judged(
-                            goal,
-                            TrialJudge.of(goal, one, book.open().caseload().settings(), book.asOf()))));
+            if (measure.isPresent()) {
+                TrialJudge judge = TrialJudge.of(
+                        goal, measure.get(), book.open().caseload().settings(), book.asOf());
+                judges.computeIfAbsent(goal.student(), any -> new ArrayList<>()).add(new Judged(goal, judge));
+            }
         }
-        int first = detail == Detail.EVERY_TRY
-                ? 0
-                : told.values().stream().mapToInt(ReportLine::lastEntry).min().orElse(0);
+        int first = detail == Detail.EVERY_TRY ? 0 : firstTold(told);
         book.open()
                 .book()
                 .trials()
@@ -113,7 +123,7 @@ public final class TriesBehind {
                         && entry > before.lastEntry()
                         && !trial.date().isAfter(before.asOf())
                         && one.judge().takes(trial.key())) {
-                    since.merge(goal, 1, Integer::sum);
+                    since.put(goal, since.getOrDefault(goal, 0) + 1);
                 }
             }
         }

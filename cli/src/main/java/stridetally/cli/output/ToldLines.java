@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.TriesBehind;
 import stridetally.logbook.ReportLine;
@@ -26,14 +27,23 @@ public final class ToldLines {
         List<ReportLine> lines = book.open().book().reports();
         Map<GoalId, ReportLine> told = new HashMap<>();
         for (ReportLine own : of(documents, input)) {
-            GoalPast.before(lines, own).ifPresent(line -> told.put(own.goal(), line));
+            Optional<ReportLine> before = GoalPast.before(lines, own);
+            if (before.isPresent()) {
+                told.put(own.goal(), before.get());
+            }
         }
-        List<Goal> goals = documents.stream()
-                .flatMap(document -> document.goals().stream())
-                .map(GoalPart::goal)
-                .toList();
+        List<Goal> goals = new ArrayList<>();
+        for (TeamReport document : documents) {
+            for (GoalPart part : document.goals()) {
+                goals.add(part.goal());
+            }
+        }
         Map<GoalId, GoalPast> past = TriesBehind.of(book, goals, told, detail);
-        return documents.stream().map(document -> document.with(past)).toList();
+        List<TeamReport> withPast = new ArrayList<>();
+        for (TeamReport document : documents) {
+            withPast.add(document.with(past));
+        }
+        return withPast;
     }
 
     /** A line a goal. */
@@ -41,21 +51,17 @@ public final class ToldLines {
         List<ReportLine> lines = new ArrayList<>();
         for (TeamReport document : documents) {
             for (GoalPart part : document.goals()) {
-                List<String> cells =
-                        ReportsCsvRow.row(
-                                        part,
-                                        document.head().period(),
-                                        input.review().asOf(),
-                                        input.stamp().lastEntry())
-                                .stream()
-                                .map(Cell::plain)
-                                .toList();
+                List<Cell> cells = ReportsCsvRow.row(
+                        part,
+                        document.head().period(),
+                        input.review().asOf(),
+                        input.stamp().lastEntry());
                 lines.add(new ReportLine(
                         part.goal().id(),
-                        cells.get(1),
+                        cells.get(1).plain(),
                         input.review().asOf(),
-                        cells.get(3),
-                        cells.get(4),
+                        cells.get(3).plain(),
+                        cells.get(4).plain(),
                         input.stamp().lastEntry()));
             }
         }
