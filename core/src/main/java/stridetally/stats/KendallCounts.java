@@ -1,11 +1,5 @@
 package stridetally.stats;
 
-<<<<<<< HEAD
-=======
-import java.util.Arrays;
-import java.util.Comparator;
-
->>>>>>> quick
 /**
  * What every rank statistic of y against x starts from: S = sum over pairs of sign(dx) sign(dy), the tied groups on both
  * sides, and Var(S). x and y are replaced by their {@link DenseRanks}, so S is a sum of whole numbers and does not depend on
@@ -65,27 +59,6 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
         return (long) points * (points - 1) / 2 - (long) (tiesX.pairs() / 2);
     }
 
-<<<<<<< HEAD
-=======
-    private static Integer[] sorted(int size, Comparator<Integer> order) {
-        Integer[] indices = new Integer[size];
-        for (int i = 0; i < size; i++) {
-            indices[i] = i;
-        }
-        Arrays.sort(indices, order);
-        return indices;
-    }
-
-    private static int[] denseRanks(OrderedValues y) {
-        Integer[] byY = sorted(y.size(), y::compare);
-        int[] rank = new int[y.size()];
-        for (int k = 1; k < byY.length; k++) {
-            rank[byY[k]] = rank[byY[k - 1]] + (y.compare(byY[k], byY[k - 1]) > 0 ? 1 : 0);
-        }
-        return rank;
-    }
-
->>>>>>> quick
     /** Points come in order of x; each group of equal x is counted against all earlier ones before it joins them. */
     private static long score(int[] rankX, int[] rankY) {
         int[] tree = new int[rankY.length + 1];
