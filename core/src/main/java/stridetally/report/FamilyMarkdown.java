@@ -77,7 +77,7 @@ public final class FamilyMarkdown {
     }
 
     private void ask(Contact contact) {
-        String text = FamilyPaper.reach(contact);
+        String text = FamilyPaper.reach(contact, words.language());
         line("ask", text.isEmpty() ? Optional.empty() : Optional.of(text));
     }
 }

@@ -11,8 +11,9 @@ import stridetally.model.Contact;
  * @param name only when names were asked for
  */
 public record FamilyPaper(Optional<String> name, Contact contact) {
-    /** Whom to reach, on one line; blank when nothing is written. */
-    static String reach(Contact contact) {
+    /** Whom to reach, on one line in the language of the paper; blank when nothing is written. */
+    static String reach(Contact written, String language) {
+        Contact contact = written.in(language);
         return Stream.of(
                         contact.name(),
                         contact.role(),

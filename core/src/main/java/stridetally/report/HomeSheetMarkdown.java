@@ -92,7 +92,7 @@ final class HomeSheetMarkdown {
     }
 
     private void ask(Contact contact) {
-        String text = FamilyPaper.reach(contact);
+        String text = FamilyPaper.reach(contact, words.language());
         if (text.isEmpty()) {
             page.fillIn(words.text("ask"), words.text("ask.fill"));
         } else {

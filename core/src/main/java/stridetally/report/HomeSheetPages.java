@@ -36,7 +36,7 @@ public final class HomeSheetPages {
                 StringBuilder markdown = new StringBuilder();
                 HomeSheetMarkdown.write(page.sheet(), page.paper(), words, markdown);
                 documents.add(new HtmlPage.Document(
-                        markdown.toString(), List.of(), HtmlPage.Paper.UPRIGHT, words.language()));
+                        markdown.toString(), List.of(), HtmlPage.Paper.SHEET, words.language()));
             }
         }
         HtmlPage.write(languages.get(0).text("sheet.title"), documents, out);

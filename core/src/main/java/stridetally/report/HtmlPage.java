@@ -36,6 +36,8 @@ final class HtmlPage {
     /** Which way the paper of a document stands. */
     enum Paper {
         UPRIGHT("<article"),
+        /** One page, close set, whose tasks are never cut. */
+        SHEET("<article class=\"sheet\""),
         LYING("<article class=\"lying\""),
         /** To be filled in by hand: rows high enough to write in. */
         FORM("<article class=\"lying form\"");

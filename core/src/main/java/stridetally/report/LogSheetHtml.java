@@ -58,7 +58,7 @@ public final class LogSheetHtml {
         page.table(headings, rows);
         page.heading(2, "Take care");
         cautions(sheet, caseload).forEach(page::bullet);
-        String reach = FamilyPaper.reach(contact);
+        String reach = FamilyPaper.reach(contact, "en");
         if (reach.isEmpty()) {
             page.fillIn(new MarkdownPage.Label("Whom to ask"));
         } else {

@@ -2,7 +2,8 @@ package stridetally.report;
 
 /**
  * How an HTML page looks on a screen and on paper. The paper's size is left to the printer: nothing is wider than 160 mm, so
- * A4 and Letter both hold it. Charts and rows are never cut by the end of a page, and a goal begins a new one.
+ * A4 and Letter both hold it. Charts and rows are never cut by the end of a page, and a goal begins a new one. A home sheet
+ * is set close, so that one of up to four tasks fills one page of either paper.
  */
 final class PageStyle {
     private static final String CSS = """
@@ -46,6 +47,12 @@ final class PageStyle {
               caption { font-size: 8pt; }
               table.sessions, table.wide { font-size: 7.5pt; }
               table.wide th, table.wide td { padding: 0 1mm; }
+              article.sheet { font-size: 9pt; line-height: 1.25; }
+              article.sheet h1 { font-size: 14pt; margin-bottom: 1mm; }
+              article.sheet h2 { font-size: 11.5pt; margin: 2.5mm 0 1mm; padding-top: 0.5mm; border-top-width: 1px; }
+              article.sheet h3 { font-size: 9.5pt; margin: 1.5mm 0 0.5mm; }
+              article.sheet p, article.sheet ul { margin: 0.5mm 0; }
+              article.sheet ul { break-inside: avoid; }
               article.lying { page: lying; }
               article.form td, article.form tbody th { height: 8mm; vertical-align: bottom; }
               table.sessions th, table.sessions td { padding: 0 2mm; }

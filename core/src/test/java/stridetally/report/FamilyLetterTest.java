@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stridetally.measures.FamilyWords;
@@ -86,7 +87,7 @@ class FamilyLetterTest {
         MadeCaseload made = MadeCaseload.rich();
         made.names.put(MadeCaseload.STUDENT, BAD);
         made.remarks.add(new Remark(new GoalId("G-1"), "winter", "es", BAD, BAD, Optional.of(BAD), BAD, BAD, BAD, BAD));
-        Contact contact = new Contact(BAD, BAD, BAD, BAD, BAD, BAD);
+        Contact contact = new Contact(BAD, BAD, BAD, BAD, BAD, BAD, Map.of("es", new Contact.Words(BAD, BAD, BAD)));
         StringBuilder out = new StringBuilder();
         FamilyMarkdown.write(letter(made, "es", contact), out);
         String page = out.toString();
@@ -100,7 +101,7 @@ class FamilyLetterTest {
         made.names.put(MadeCaseload.STUDENT, "calm");
         made.remarks.remove(made.remarks.size() - 1);
         made.remarks.add(new Remark(new GoalId("G-1"), "winter", "es", "a", "b", Optional.of(BAD), "c", "d", "e", "f"));
-        FamilyHtml.write(List.of(letter(made, "es", new Contact("a", "b", "c", "d", "e", "f"))), calm);
+        FamilyHtml.write(List.of(letter(made, "es", new Contact("a", "b", "c", "d", "e", "f", Map.of("es", new Contact.Words("b", "c", "f"))))), calm);
         assertEquals(Xml.of(calm.toString()).bones(), Xml.of(out.toString()).bones());
     }
 

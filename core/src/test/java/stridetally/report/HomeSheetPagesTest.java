@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import stridetally.measures.Catalogue;
 import stridetally.measures.FamilyWords;
+import stridetally.measures.ShippedLadder;
 import stridetally.model.Contact;
+import stridetally.model.Level;
 import stridetally.model.MeasureId;
 import stridetally.model.Precaution;
 import stridetally.model.Student;
@@ -24,6 +28,8 @@ import stridetally.plan.Approval;
 import stridetally.plan.Caution;
 import stridetally.plan.HomeHelp;
 import stridetally.plan.HomeSheet;
+import stridetally.plan.Ladder;
+import stridetally.plan.LadderRows;
 import stridetally.plan.LineLayout;
 import stridetally.plan.Rung;
 import stridetally.plan.Task;
@@ -122,6 +128,85 @@ class HomeSheetPagesTest {
         assertEquals(markdown(sheet, paper("calm")), markdown(sheet, paper("calm")));
     }
 
+    /** English words of the contact are not shown as if they were Spanish; a place is a name. */
+    @Test
+    void whomToAskIsWrittenInTheLanguageOfThePaper() {
+        Contact contact = new Contact("", "therapist", "North Hall", "555-0142", "", "mornings", Map.of());
+        HomeSheet sheet = sheet("calm", "stand-by", Precaution.NONE);
+        String[] both = markdown(sheet, new FamilyPaper(Optional.empty(), contact)).split("\n---\n", -1);
+        assertTrue(both[0].contains(":** therapist; North Hall; 555-0142; mornings"), both[0]);
+        assertTrue(both[1].contains(":** North Hall; 555-0142\n"), both[1]);
+        Contact told = new Contact(
+                "",
+                "therapist",
+                "North Hall",
+                "555-0142",
+                "",
+                "mornings",
+                Map.of("es", new Contact.Words("terapia", "", "por la mañana")));
+        both = markdown(sheet, new FamilyPaper(Optional.empty(), told)).split("\n---\n", -1);
+        assertTrue(both[1].contains(":** terapia; North Hall; 555-0142; por la mañana"), both[1]);
+        assertEquals(List.of("role_es", "hours_es"), contact.lacks("es"));
+        assertEquals(List.of(), told.lacks("es"));
+        assertEquals(List.of(), contact.lacks("en"));
+    }
+
+    /**
+     * Four of our own tasks with the longest words fill no more than one page in any language: lines of 108 letters are what
+     * 180 mm hold at 9 pt, and Letter, the shorter paper, holds 60 of them beside the headings. Looked at in a browser.
+     */
+    @Test
+    void fourTasksFillOnePage() {
+        HomeSheet one = sheet("calm", "hand-held one", Precaution.NECK);
+        for (FamilyWords words : FamilyWords.languages().stream()
+                .map(language -> FamilyWords.of(language).orElseThrow())
+                .toList()) {
+            List<HomeSheet.HomeRung> longest = ladder().rungs().stream()
+                    .filter(rung -> rung.home() == Rung.Home.YES
+                            && rung.barredBy(one.caution().known()).isEmpty())
+                    .sorted(Comparator.comparingInt((Rung rung) -> -length(rung, words)))
+                    .limit(4)
+                    .map(rung -> mostHelp(rung, one.student()))
+                    .toList();
+            assertEquals(4, longest.size());
+            HomeSheet sheet = new HomeSheet(one.student(), one.day(), one.caution(), one.line(), longest);
+            StringBuilder page = new StringBuilder();
+            HomeSheetMarkdown.write(sheet, paper("a fairly long line to fill"), words, page);
+            int lines = page.toString()
+                    .lines()
+                    .filter(line -> !line.isBlank())
+                    .mapToInt(line -> 1 + line.replace("**", "").length() / 108)
+                    .sum();
+            assertTrue(lines <= 60, words.language() + ": " + lines + " lines");
+        }
+    }
+
+    /** Approved with the most help that is asked of a family, which has the most to say. */
+    private static HomeSheet.HomeRung mostHelp(Rung rung, Student student) {
+        List<Level> levels = WordScale.HELP.words().stream()
+                .map(word -> WordScale.HELP.find(word).orElseThrow())
+                .filter(level ->
+                        rung.isMeantFor(level) && HomeHelp.of(level).isPresent())
+                .toList();
+        Level level = levels.get(levels.size() - 1);
+        return new HomeSheet.HomeRung(
+                rung,
+                new Approval(student.code(), rung.id(), DAY, Optional.empty(), level),
+                HomeHelp.of(level).orElseThrow());
+    }
+
+    private static Ladder ladder() {
+        return LadderRows.read(
+                        ShippedLadder.rows(), Catalogue.standard(), WordScale.HELP, FamilyWords.languages())
+                .value()
+                .orElseThrow();
+    }
+
+    private static int length(Rung rung, FamilyWords words) {
+        Rung.Words said = rung.words().get(words.language());
+        return (said.task() + said.help() + said.fade() + said.caution()).length();
+    }
+
     private static HomeSheet sheet(String text, String help, Precaution precaution) {
         Rung.Words words = new Rung.Words(text, text, text, text, text);
         Rung rung = new Rung(
@@ -158,7 +243,7 @@ class HomeSheetPagesTest {
     }
 
     private static FamilyPaper paper(String text) {
-        return new FamilyPaper(Optional.of(text), new Contact(text, text, text, text, text, text));
+        return new FamilyPaper(Optional.of(text), new Contact(text, text, text, text, text, text, Map.of("es", new Contact.Words(text, text, text))));
     }
 
     private static String markdown(HomeSheet sheet, FamilyPaper paper) {

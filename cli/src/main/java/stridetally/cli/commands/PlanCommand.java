@@ -18,9 +18,11 @@ import stridetally.cli.options.PageFormat;
 import stridetally.cli.options.PageOutputOptions;
 import stridetally.cli.options.PathArgument;
 import stridetally.cli.options.PlanOptions;
+import stridetally.cli.output.ContactWords;
 import stridetally.cli.output.PlanOutput;
 import stridetally.logbook.Logbook;
 import stridetally.model.Caseload;
+import stridetally.measures.FamilyWords;
 import stridetally.model.Contact;
 import stridetally.model.StudentCode;
 import stridetally.plan.LogSheet;
@@ -80,7 +82,9 @@ public final class PlanCommand implements Subcommand {
     private void home(PracticeInput input, Logbook book) {
         PageFormat format = output.format(PageFormat.MARKDOWN);
         Map<StudentCode, String> names = about.names() ? book.names() : Map.of();
-        List<Page> pages = PlanOutput.pages(input.homeSheets(console), names, book.contact());
+        Contact contact = book.contact();
+        ContactWords.tellLacking(contact, FamilyWords.languages(), console);
+        List<Page> pages = PlanOutput.pages(input.homeSheets(console), names, contact);
         write(PlanOutput.sheets(pages, format), () -> PlanOutput.sheetsApart(pages, format));
         console.note(pages.size() + (pages.size() == 1 ? " home sheet" : " home sheets")
                 + "; read and show each before it goes home");

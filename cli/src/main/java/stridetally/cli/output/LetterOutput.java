@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import stridetally.cli.Console;
 import stridetally.cli.files.Content;
@@ -47,6 +49,9 @@ public final class LetterOutput {
         if (letters.isEmpty()) {
             throw new InputRefused("no letter to write: no student shown has a goal in these days");
         }
+        Set<String> languages = new TreeSet<>();
+        letters.forEach(letter -> languages.add(letter.words().language()));
+        ContactWords.tellLacking(contact, languages, console);
         return letters;
     }
 
