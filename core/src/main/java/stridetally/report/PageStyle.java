@@ -3,7 +3,7 @@ package stridetally.report;
 /**
  * How an HTML page looks on a screen and on paper. The paper's size is left to the printer: nothing is wider than 160 mm, so
  * A4 and Letter both hold it. Charts and rows are never cut by the end of a page, and a goal begins a new one. A home sheet
- * is set close, so that one of up to four tasks fills one page of either paper.
+ * is set close, so that three tasks with all their cautions fill one page of either paper; more of them go on to a second.
  */
 final class PageStyle {
     private static final String CSS = """

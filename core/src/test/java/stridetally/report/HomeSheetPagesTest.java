@@ -152,11 +152,11 @@ class HomeSheetPagesTest {
     }
 
     /**
-     * Four of our own tasks with the longest words fill no more than one page in any language: lines of 108 letters are what
-     * 180 mm hold at 9 pt, and Letter, the shorter paper, holds 60 of them beside the headings. Looked at in a browser.
+     * Three of our own tasks with the longest words fill no more than one page in any language: lines of 108 letters are what
+     * 180 mm hold at 9 pt, and Letter, the shorter paper, holds 58 of them beside the headings. Looked at in a browser.
      */
     @Test
-    void fourTasksFillOnePage() {
+    void threeTasksFillOnePage() {
         HomeSheet one = sheet("calm", "hand-held one", Precaution.NECK);
         for (FamilyWords words : FamilyWords.languages().stream()
                 .map(language -> FamilyWords.of(language).orElseThrow())
@@ -165,10 +165,10 @@ class HomeSheetPagesTest {
                     .filter(rung -> rung.home() == Rung.Home.YES
                             && rung.barredBy(one.caution().known()).isEmpty())
                     .sorted(Comparator.comparingInt((Rung rung) -> -length(rung, words)))
-                    .limit(4)
+                    .limit(3)
                     .map(rung -> mostHelp(rung, one.student()))
                     .toList();
-            assertEquals(4, longest.size());
+            assertEquals(3, longest.size());
             HomeSheet sheet = new HomeSheet(one.student(), one.day(), one.caution(), one.line(), longest);
             StringBuilder page = new StringBuilder();
             HomeSheetMarkdown.write(sheet, paper("a fairly long line to fill"), words, page);
@@ -177,7 +177,7 @@ class HomeSheetPagesTest {
                     .filter(line -> !line.isBlank())
                     .mapToInt(line -> 1 + line.replace("**", "").length() / 108)
                     .sum();
-            assertTrue(lines <= 60, words.language() + ": " + lines + " lines");
+            assertTrue(lines <= 58, words.language() + ": " + lines + " lines");
         }
     }
 
