@@ -17,6 +17,11 @@ public record SeriesKey(
         TrialPlace place,
         Use use) {
 
+    /** The same of another measure. */
+    public SeriesKey of(MeasureId other) {
+        return new SeriesKey(source, student, other, side, protocol, place, use);
+    }
+
     // By hand: a record makes its own at run time, which costs a small run ten milliseconds.
     @Override
     public boolean equals(@Nullable Object other) {

@@ -11,19 +11,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.measures.Measure;
 import stridetally.model.Level;
 import stridetally.model.MeasureId;
 import stridetally.model.SeriesKey;
-import stridetally.model.StudentCode;
-import stridetally.model.TrialPlace;
-import stridetally.model.Use;
 
 /**
  * Speed, cadence, step length, walk ratio and scaled speed as tries of their own, from the time, distance and steps of one
- * walk (a stopwatch, a tape, a count). Parts belong together by student, place, use, day, label and trial number. Where a
+ * walk (a stopwatch, a tape, a count); scaled speed also from a logged speed. Parts belong together by student, place, use, day, label and trial number. Where a
  * session has a logged value of a measure, nothing is derived for it there, since it would count twice. Works on a table
  * whose tries are all in, so that the stream is not touched and a log without walks pays nothing.
  */
@@ -41,43 +37,6 @@ public final class DerivedWalks {
         void alone(long tries);
     }
 
-    /** One child's walks at one place. */
-    private record Walker(String source, StudentCode student, TrialPlace place, Use use) {
-        static Walker of(SeriesKey key) {
-            return new Walker(key.source(), key.student(), key.place(), key.use());
-        }
-
-        // By hand: a record makes its own at run time, which costs a small run ten milliseconds.
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof Walker that
-                    && student.equals(that.student)
-                    && place == that.place
-                    && use == that.use
-                    && source.equals(that.source);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * (31 * source.hashCode() + student.hashCode()) + 31 * place.hashCode() + use.hashCode();
-        }
-    }
-
-    private record SessionOf(Walker walker, int day, String label) {
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof SessionOf that
-                    && day == that.day
-                    && label.equals(that.label)
-                    && walker.equals(that.walker);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * (31 * walker.hashCode() + day) + label.hashCode();
-        }
-    }
-
     /** Where in a walker's days a try stands. */
     private record Place(int day, String label, int number) implements Comparable<Place> {
         @Override
@@ -93,8 +52,8 @@ public final class DerivedWalks {
     private final SessionTable table;
     private final WalkFigures figures;
     private final Taker taker;
-    private final Map<Walker, List<Integer>> partsOf = new LinkedHashMap<>();
-    private final Map<WalkMeasure, Set<SessionOf>> logged = new TreeMap<>();
+    private final Map<WalkSession.Walker, List<Integer>> partsOf = new LinkedHashMap<>();
+    private final Map<WalkMeasure, Set<WalkSession>> logged = new TreeMap<>();
 
     private DerivedWalks(SessionTable table, WalkFigures figures, Taker taker) {
         this.table = table;
@@ -110,9 +69,20 @@ public final class DerivedWalks {
      */
     public static void into(
             SessionTable table, Function<MeasureId, Optional<Measure>> measures, LegLengths legs, Taker taker) {
-        if (parts(table.numbers())) {
+        if (parts(table.numbers()) || speeds(table.numbers(), legs)) {
             new DerivedWalks(table, new WalkFigures(measures, legs), taker).run();
         }
+    }
+
+    /** Whether a speed was logged of a student whose leg was measured. */
+    private static boolean speeds(SeriesNumbers numbers, LegLengths legs) {
+        for (int series = 0; series < numbers.size(); series++) {
+            SeriesKey key = numbers.key(series);
+            if (legs.has(key.student()) && key.measure().equals(WalkMeasure.SPEED.id())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether any of the series is a part of walks. */
@@ -136,7 +106,7 @@ public final class DerivedWalks {
         for (int series = 0; series < index.seriesCount(); series++) {
             SeriesKey key = numbers.key(series);
             if (WalkPart.of(key.measure()).isPresent()) {
-                partsOf.computeIfAbsent(Walker.of(key), any -> new ArrayList<>())
+                partsOf.computeIfAbsent(WalkSession.Walker.of(key), any -> new ArrayList<>())
                         .add(series);
             }
             Optional<WalkMeasure> measure = WalkMeasure.of(key.measure());
@@ -144,20 +114,50 @@ public final class DerivedWalks {
                 note(measure.get(), key, index);
             }
         }
-        for (Map.Entry<Walker, List<Integer>> parts : partsOf.entrySet()) {
+        for (Map.Entry<WalkSession.Walker, List<Integer>> parts : partsOf.entrySet()) {
             walker(parts.getKey(), parts.getValue(), index);
         }
+        for (int series = 0; series < index.seriesCount(); series++) {
+            SeriesKey key = numbers.key(series);
+            if (key.measure().equals(WalkMeasure.SPEED.id()) && figures.legs().has(key.student())) {
+                scaled(key, index.of(series));
+            }
+        }
+    }
+
+    /** Scaled speed from the speeds that were logged themselves. */
+    private void scaled(SeriesKey speed, List<TrialGroup> sessions) {
+        SeriesKey key = speed.of(WalkMeasure.SCALED_SPEED.id());
+        for (TrialGroup group : sessions) {
+            WalkSession session = new WalkSession(WalkSession.Walker.of(speed), group.day(), group.label());
+            if (isLogged(WalkMeasure.SCALED_SPEED, session)) {
+                continue;
+            }
+            LocalDate day = LocalDate.ofEpochDay(group.day());
+            for (int row = 0; row < group.size(); row++) {
+                WalkFigures.Outcome outcome = figures.scaled(speed.student(), day, group.kind(row), group.value(row));
+                if (outcome.made()) {
+                    put(key, session, group.number(row), outcome, From.of(group, row));
+                } else {
+                    taker.gap(new WalkGap(key, day, group.label(), group.number(row), outcome.why()));
+                }
+            }
+        }
+    }
+
+    private boolean isLogged(WalkMeasure measure, WalkSession session) {
+        return logged.getOrDefault(measure, Set.of()).contains(session);
     }
 
     private void note(WalkMeasure measure, SeriesKey key, SessionIndex index) {
-        Set<SessionOf> sessions = logged.computeIfAbsent(measure, any -> new HashSet<>());
+        Set<WalkSession> sessions = logged.computeIfAbsent(measure, any -> new HashSet<>());
         int series = table.numbers().number(key);
         for (TrialGroup session : index.of(series)) {
-            sessions.add(new SessionOf(Walker.of(key), session.day(), session.label()));
+            sessions.add(new WalkSession(WalkSession.Walker.of(key), session.day(), session.label()));
         }
     }
 
-    private void walker(Walker walker, List<Integer> series, SessionIndex index) {
+    private void walker(WalkSession.Walker walker, List<Integer> series, SessionIndex index) {
         Map<Place, List<PartTry>> tries = new TreeMap<>();
         Set<WalkPart> ever = EnumSet.noneOf(WalkPart.class);
         long count = 0;
@@ -185,18 +185,21 @@ public final class DerivedWalks {
         for (Map.Entry<Place, List<PartTry>> parts : tries.entrySet()) {
             Place at = parts.getKey();
             for (List<PartTry> walk : PartTry.byProtocol(parts.getValue())) {
-                derive(walk, new SessionOf(walker, at.day, at.label), at.number, ever);
+                derive(walk, new WalkSession(walker, at.day, at.label), at.number, ever);
             }
         }
     }
 
-    private void derive(List<PartTry> walk, SessionOf session, int number, Set<WalkPart> ever) {
+    private void derive(List<PartTry> walk, WalkSession session, int number, Set<WalkPart> ever) {
         for (WalkMeasure measure : WalkMeasure.values()) {
-            if (!logged.getOrDefault(measure, Set.of()).contains(session) && ever.containsAll(measure.needs())) {
+            // A speed that was logged is what scaled speed is made of too.
+            boolean said = isLogged(measure, session)
+                    || (measure == WalkMeasure.SCALED_SPEED && isLogged(WalkMeasure.SPEED, session));
+            if (!said && ever.containsAll(measure.needs())) {
                 WalkFigures.Outcome outcome = figures.of(measure, walk, LocalDate.ofEpochDay(session.day()));
                 SeriesKey key = walk.get(0).keyOf(measure.id(), walk);
                 if (outcome.made()) {
-                    put(key, session, number, outcome, walk);
+                    put(key, session, number, outcome, From.of(walk));
                 } else if (!outcome.why().isEmpty()) {
                     taker.gap(new WalkGap(
                             key, LocalDate.ofEpochDay(session.day()), session.label(), number, outcome.why()));
@@ -205,15 +208,26 @@ public final class DerivedWalks {
         }
     }
 
-    private void put(SeriesKey key, SessionOf session, int number, WalkFigures.Outcome outcome, List<PartTry> walk) {
-        int help = Level.BLANK;
-        int prompt = Level.BLANK;
-        long origin = Long.MAX_VALUE;
-        for (PartTry part : walk) {
-            help = Math.max(help, part.help());
-            prompt = Math.max(prompt, part.prompt());
-            origin = Math.min(origin, part.origin());
+    /** The most help and the strongest prompt of what a try is made of, and where that begins. */
+    private record From(int help, int prompt, long origin) {
+        static From of(List<PartTry> walk) {
+            int help = Level.BLANK;
+            int prompt = Level.BLANK;
+            long origin = Long.MAX_VALUE;
+            for (PartTry part : walk) {
+                help = Math.max(help, part.help());
+                prompt = Math.max(prompt, part.prompt());
+                origin = Math.min(origin, part.origin());
+            }
+            return new From(help, prompt, origin);
         }
+
+        static From of(TrialGroup session, int row) {
+            return new From(session.help(row), session.prompt(row), session.origin(row));
+        }
+    }
+
+    private void put(SeriesKey key, WalkSession session, int number, WalkFigures.Outcome outcome, From from) {
         DerivedTry made = new DerivedTry(
                 key,
                 LocalDate.ofEpochDay(session.day()),
@@ -221,9 +235,9 @@ public final class DerivedWalks {
                 number,
                 outcome.kind(),
                 outcome.value(),
-                help,
-                prompt,
-                origin,
+                from.help(),
+                from.prompt(),
+                from.origin(),
                 outcome.madeOf());
         SeriesNumbers numbers = table.numbers();
         table.trial(

@@ -10,6 +10,7 @@ import stridetally.measures.GaitFormulas;
 import stridetally.measures.Measure;
 import stridetally.model.MeasureId;
 import stridetally.model.Protocol;
+import stridetally.model.StudentCode;
 import stridetally.stats.Estimate;
 import stridetally.units.Amount;
 import stridetally.units.Expecting;
@@ -81,6 +82,31 @@ record WalkFigures(Function<MeasureId, Optional<Measure>> measures, LegLengths l
         }
         found.texts.add("leg length " + leg.orElseThrow() + " m (bodies.csv)");
         return checked(measure, GaitFormulas.scaledSpeed(figure, leg.orElseThrow()), found);
+    }
+
+    /** Scaled speed from a logged speed in billionths of m/s; a word such as "unable" stays that word. */
+    Outcome scaled(StudentCode student, LocalDate day, ReadingKind kind, long speed) {
+        String part = WalkMeasure.SPEED.id().text();
+        if (kind == ReadingKind.AT_LEAST || kind == ReadingKind.AT_MOST) {
+            return Outcome.none(part + " was stopped at a limit");
+        }
+        if (kind != ReadingKind.EXACT) {
+            return new Outcome(kind, 0, part, "");
+        }
+        if (speed <= 0) {
+            return Outcome.none(part + " is not above 0");
+        }
+        Estimate<Double> leg = legs.on(student, day);
+        if (!leg.isEstimated()) {
+            return Outcome.none(leg.reason());
+        }
+        Found found = new Found();
+        found.texts.add(part + " " + new Amount(speed).text() + " m/s");
+        found.texts.add("leg length " + leg.orElseThrow() + " m (bodies.csv)");
+        return checked(
+                WalkMeasure.SCALED_SPEED,
+                GaitFormulas.scaledSpeed(Amount.toDouble(speed), leg.orElseThrow()),
+                found);
     }
 
     /** Fills in one part; or says why it cannot be used. */

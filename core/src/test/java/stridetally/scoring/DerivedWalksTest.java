@@ -101,6 +101,53 @@ class DerivedWalksTest {
                         .toList());
     }
 
+    /** The same walk as above, its speed written down instead of its parts. */
+    @Test
+    void aLoggedSpeedIsScaledToo() {
+        log("walk-speed", 1, "1.18", "pace=comfortable");
+        derive(legs(DAY.minusDays(10), "62", "119"));
+        assertEquals(1, made.size());
+        assertEquals("scaled-speed", made.get(0).key().measure().text());
+        assertEquals("pace=comfortable", made.get(0).key().protocol().text());
+        assertEquals("0.478548352", new Amount(made.get(0).value()).text());
+        assertEquals("walk-speed 1.18 m/s / leg length 0.62 m (bodies.csv)", made.get(0).madeOf());
+    }
+
+    @Test
+    void aLoggedSpeedIsScaledOnceWhateverPartsStandBesideIt() {
+        log("walk-distance", 1, "11.8", "");
+        log("walk-time", 1, "8", "");
+        log("walk-speed", 1, "1.18", "");
+        derive(legs(DAY.minusDays(10), "62", "119"));
+        assertEquals(List.of("scaled-speed 0.478548352"), scaled());
+    }
+
+    @Test
+    void aLoggedScaledSpeedStandsAlone() {
+        log("walk-speed", 1, "1.18", "");
+        log("scaled-speed", 1, "0.5", "");
+        derive(legs(DAY.minusDays(10), "62", "119"));
+        assertEquals(List.of(), scaled());
+    }
+
+    @Test
+    void aLoggedSpeedWithoutALegLengthOfItsDaysIsToldWhereALegWasEverMeasured() {
+        log("walk-speed", 1, "1.18", "");
+        derive(LegLengths.none());
+        assertEquals(List.of(), gaps);
+        derive(legs(DAY.minusDays(400), "62", "119"));
+        assertEquals(List.of(), scaled());
+        assertEquals(1, gaps.size());
+        assertTrue(gaps.get(0).contains("no leg length of the same period"), gaps.get(0));
+    }
+
+    private List<String> scaled() {
+        return made.stream()
+                .filter(one -> one.key().measure().text().equals("scaled-speed"))
+                .map(one -> one.key().measure().text() + " " + new Amount(one.value()).text())
+                .toList();
+    }
+
     @Test
     void aMissingPartIsSaidAndTheOtherTriesAreScored() {
         log("walk-distance", 1, "10", "");

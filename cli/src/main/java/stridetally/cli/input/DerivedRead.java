@@ -33,6 +33,41 @@ public final class DerivedRead implements DerivedWalks.Taker {
         }
     }
 
+    /** Tries of a student from which a measure does not follow for one reason, told in one sentence. */
+    private static final class Told {
+        private final WalkGap first;
+        private LocalDate from;
+        private LocalDate to;
+        private long tries;
+
+        Told(WalkGap first) {
+            this.first = first;
+            this.from = first.date();
+            this.to = first.date();
+        }
+
+        boolean takes(WalkGap gap) {
+            return first.reason().equals(gap.reason())
+                    && first.key().student().equals(gap.key().student())
+                    && first.key().measure().equals(gap.key().measure());
+        }
+
+        void add(WalkGap gap) {
+            tries++;
+            from = gap.date().isBefore(from) ? gap.date() : from;
+            to = gap.date().isAfter(to) ? gap.date() : to;
+        }
+
+        String sentence() {
+            return tries == 1
+                    ? first.sentence()
+                    : first.key().measure().text() + " of "
+                            + first.key().student().text() + ", " + tries + " tries "
+                            + (from.equals(to) ? "on " + from : "from " + from + " to " + to) + ": not known, "
+                            + first.reason();
+        }
+    }
+
     /** Whether the tries themselves are wanted: a log of a country is not held as objects. */
     public enum Keep {
         TRIES,
@@ -42,9 +77,9 @@ public final class DerivedRead implements DerivedWalks.Taker {
     private final Keep keep;
     private final List<DerivedTry> tries = new ArrayList<>();
     private final Map<SessionKey, WalkGap> gaps = new LinkedHashMap<>();
-    private final List<String> sentences = new ArrayList<>();
+    private final List<Told> told = new ArrayList<>();
     private final Set<SessionKey> made = new HashSet<>();
-    private long gapCount;
+    private long untold;
     private long alone;
 
     DerivedRead(Keep keep) {
@@ -61,11 +96,24 @@ public final class DerivedRead implements DerivedWalks.Taker {
 
     @Override
     public void gap(WalkGap gap) {
-        gapCount++;
-        if (sentences.size() < SHOWN) {
-            sentences.add(gap.sentence());
-        }
+        tell(gap);
         gaps.putIfAbsent(new SessionKey(gap.key(), gap.date(), gap.label()), gap);
+    }
+
+    private void tell(WalkGap gap) {
+        for (Told one : told) {
+            if (one.takes(gap)) {
+                one.add(gap);
+                return;
+            }
+        }
+        if (told.size() == SHOWN) {
+            untold++;
+            return;
+        }
+        Told one = new Told(gap);
+        one.add(gap);
+        told.add(one);
     }
 
     @Override
@@ -91,9 +139,13 @@ public final class DerivedRead implements DerivedWalks.Taker {
 
     /** What the person should know. */
     public List<String> notes() {
-        List<String> notes = new ArrayList<>(sentences);
-        if (gapCount > SHOWN) {
-            notes.add("  and " + (gapCount - SHOWN) + " more that do not follow from their walks");
+        List<String> notes = new ArrayList<>();
+        for (Told one : told) {
+            notes.add(one.sentence());
+        }
+        if (untold > 0) {
+            notes.add("  and " + untold + (untold == 1 ? " more try" : " more tries")
+                    + " from which a measure does not follow");
         }
         return notes;
     }
