@@ -29,12 +29,17 @@ public final class BaselineSessions {
      * Over the sessions of a log.
      *
      * @param measures the catalogue
+     * @param asOf the last day that counts, as for the goals themselves
      */
-    public BaselineSessions(Caseload caseload, Function<MeasureId, Optional<Measure>> measures, SessionIndex index) {
+    public BaselineSessions(
+            Caseload caseload,
+            Function<MeasureId, Optional<Measure>> measures,
+            SessionIndex index,
+            LocalDate asOf) {
         this.caseload = caseload;
         this.measures = measures;
         this.index = index;
-        this.match = new GoalMatch(caseload.settings().id(), index.numbers());
+        this.match = new GoalMatch(caseload.settings().id(), index, asOf);
     }
 
     /**

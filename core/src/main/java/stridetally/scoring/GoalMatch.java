@@ -1,10 +1,12 @@
 package stridetally.scoring;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.measures.Measure;
@@ -50,16 +52,23 @@ public final class GoalMatch {
 
     private final String logbook;
     private final SeriesNumbers numbers;
+    private final IntUnaryOperator lastDay;
     private final Map<StudentMeasure, List<Integer>> seriesOf = new HashMap<>();
 
     /**
      * Over all series of a log.
      *
      * @param logbook the logbook's id: a series of another source is another child, even under the same code
+     * @param asOf the last day that counts
      */
-    public GoalMatch(String logbook, SeriesNumbers numbers) {
+    public GoalMatch(String logbook, SessionIndex index, LocalDate asOf) {
+        this(logbook, index.numbers(), series -> index.lastDay(series, asOf));
+    }
+
+    GoalMatch(String logbook, SeriesNumbers numbers, IntUnaryOperator lastDay) {
         this.logbook = logbook;
         this.numbers = numbers;
+        this.lastDay = lastDay;
         for (int series = 0; series < numbers.size(); series++) {
             SeriesKey key = numbers.key(series);
             seriesOf.computeIfAbsent(new StudentMeasure(key.student(), key.measure()), any -> new ArrayList<>())
@@ -83,7 +92,24 @@ public final class GoalMatch {
                 taken.add(new Taken(series, sidesMatter(goal, measure) ? key.side() : Side.NONE));
             }
         }
+        if (taken.size() > 1 && LikeRecordings.matter(measure)) {
+            return alike(goal, taken, notTaken);
+        }
         return new Found(taken, notTaken);
+    }
+
+    private Found alike(Goal goal, List<Taken> taken, List<NotTaken> notTaken) {
+        SeriesKey latest = LikeRecordings.latest(taken, numbers, lastDay);
+        List<Taken> alike = new ArrayList<>();
+        for (Taken one : taken) {
+            List<String> unlike = LikeRecordings.unlike(goal, numbers.key(one.series()), latest);
+            if (unlike.isEmpty()) {
+                alike.add(one);
+            } else {
+                notTaken.add(new NotTaken(one.series(), WhyNotUsed.PROTOCOL, String.join(" ", unlike)));
+            }
+        }
+        return new Found(alike, notTaken);
     }
 
     /** The sides that a goal is looked at on. */

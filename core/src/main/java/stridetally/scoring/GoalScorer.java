@@ -42,7 +42,7 @@ public final class GoalScorer {
         this.caseload = caseload;
         this.measures = measures;
         this.index = table.index();
-        this.match = new GoalMatch(caseload.settings().id(), table.numbers());
+        this.match = new GoalMatch(caseload.settings().id(), index, asOf);
         this.asOf = asOf;
     }
 

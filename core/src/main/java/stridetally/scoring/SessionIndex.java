@@ -1,5 +1,6 @@
 package stridetally.scoring;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,6 +43,16 @@ public final class SessionIndex implements SeriesSessions {
     @Override
     public int seriesCount() {
         return starts.length - 1;
+    }
+
+    /** The last day of a series up to one, in days since 1970-01-01; the least number when there is none. */
+    int lastDay(int series, LocalDate upTo) {
+        int last = Integer.MIN_VALUE;
+        for (int i = starts[series]; i < starts[series + 1]; i++) {
+            int day = table.day(ordered[i]);
+            last = day <= upTo.toEpochDay() ? Math.max(last, day) : last;
+        }
+        return last;
     }
 
     /** The sessions of one series. */

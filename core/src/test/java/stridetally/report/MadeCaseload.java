@@ -250,7 +250,7 @@ final class MadeCaseload {
                 new SpreadError(
                         caseload,
                         review.goals(),
-                        new BaselineSessions(caseload, MadeCaseload::catalogue, scorer.index())),
+                        new BaselineSessions(caseload, MadeCaseload::catalogue, scorer.index(), asOf)),
                 names);
         return bare.gather(scorer, MadeCaseload::catalogue);
     }

@@ -69,7 +69,7 @@ class GoalMatchTest {
     private static String found(GoalDraft draft, Measure measure, SeriesKey key) {
         SeriesNumbers numbers = new SeriesNumbers();
         numbers.number(key);
-        GoalMatch.Found found = new GoalMatch("L", numbers).find(draft.goal(), measure);
+        GoalMatch.Found found = new GoalMatch("L", numbers, series -> 0).find(draft.goal(), measure);
         if (found.taken().isEmpty()) {
             GoalMatch.NotTaken other = found.notTaken().get(0);
             return (other.why() + " " + other.detail()).strip();
