@@ -160,7 +160,7 @@ public final class TrialCells {
             return Protocol.NONE;
         }
         SortedMap<String, String> keys = new TreeMap<>();
-        for (String pair : text.split(";")) {
+        for (String pair : text.split(";", 0)) {
             String[] parts = pair.split("=", 2);
             keys.put(parts[0], parts.length > 1 ? parts[1] : "");
         }

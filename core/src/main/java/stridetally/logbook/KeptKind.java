@@ -69,7 +69,7 @@ public enum KeptKind {
 
     private static List<String> words(String list) {
         List<String> words = new ArrayList<>();
-        for (String word : list.split(" ")) {
+        for (String word : list.split(" ", -1)) {
             if (!word.isEmpty()) {
                 words.add(word);
             }
