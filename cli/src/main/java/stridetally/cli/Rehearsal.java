@@ -45,20 +45,26 @@ final class Rehearsal implements Runnable {
                 EnumSet.allOf(Use.class));
     }
 
-    /** Runs it here and now, for the build's archive. */
-    static void once() {
-        new Rehearsal().run();
+    /** Runs it as a command would and waits, for the build's archive, which so holds every class of it. */
+    static void once() throws InterruptedException {
+        Thread beside = beside();
+        beside.start();
+        beside.join();
     }
 
     /** Starts it beside the run, when the run is one that reads tries. */
     static void startFor(String[] arguments) {
         boolean reads = arguments.length > 1 && ("score".equals(arguments[0]) || "trend".equals(arguments[0]));
         if (reads && Runtime.getRuntime().availableProcessors() > 1) {
-            Thread beside = new Thread(new Rehearsal(), "rehearsal");
-            beside.setDaemon(true);
-            beside.setUncaughtExceptionHandler(new Hushed());
-            beside.start();
+            beside().start();
         }
+    }
+
+    private static Thread beside() {
+        Thread beside = new Thread(new Rehearsal(), "rehearsal");
+        beside.setDaemon(true);
+        beside.setUncaughtExceptionHandler(new Hushed());
+        return beside;
     }
 
     @Override

@@ -19,7 +19,7 @@ import stridetally.Exempt.Fence;
 final class WarmUp {
     private WarmUp() {}
 
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) throws IOException, InterruptedException {
         Rehearsal.once();
         BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {

@@ -1,6 +1,7 @@
 package stridetally.forecast;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 
 /** When the line comes to the target if change goes on as it has, with its 80 % range, in words. */
@@ -13,8 +14,11 @@ final class ReachDate {
 
     /** The note. */
     static String note(ForecastCase goal, List<LineDraw> draws) {
-        double[] times =
-                draws.stream().mapToDouble(LineDraw::timeOfTarget).sorted().toArray();
+        double[] times = new double[draws.size()];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = draws.get(i).timeOfTarget();
+        }
+        Arrays.sort(times);
         double middle = times[times.length / 2];
         LocalDate last = goal.asOf().plusDays(DAYS_OF_A_YEAR);
         LocalDate start = goal.baselineDate().orElseThrow();

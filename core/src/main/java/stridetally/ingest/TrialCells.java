@@ -3,7 +3,8 @@ package stridetally.ingest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import stridetally.measures.Measure;
 import stridetally.model.Level;
@@ -158,10 +159,12 @@ public final class TrialCells {
         if (text.isEmpty()) {
             return Protocol.NONE;
         }
-        return new Protocol(Stream.of(text.split(";"))
-                .map(pair -> pair.split("=", 2))
-                .collect(Collectors.toMap(
-                        pair -> pair[0], pair -> pair.length > 1 ? pair[1] : "", (a, b) -> b, java.util.TreeMap::new)));
+        SortedMap<String, String> keys = new TreeMap<>();
+        for (String pair : text.split(";", 0)) {
+            String[] parts = pair.split("=", 2);
+            keys.put(parts[0], parts.length > 1 ? parts[1] : "");
+        }
+        return new Protocol(keys);
     }
 
     static int wholeOrZero(String text) {

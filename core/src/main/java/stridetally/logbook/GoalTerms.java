@@ -48,8 +48,8 @@ public final class GoalTerms {
         }
         Checked<Protocol> protocol = ProtocolText.parse(goal.protocol().text(), measure.get(), at);
         for (RowProblem problem : protocol.problems()) {
-            problems.add(new RowProblem(
-                    ProblemCode.GOAL_UNCLEAR, at, problem.found(), problem.expected(), problem.mend()));
+            problems.add(
+                    new RowProblem(ProblemCode.GOAL_UNCLEAR, at, problem.found(), problem.expected(), problem.mend()));
         }
         return goal.withTerms(measure.get().id(), protocol.value().orElse(goal.protocol()));
     }

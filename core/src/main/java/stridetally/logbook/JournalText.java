@@ -8,6 +8,7 @@ import java.util.Optional;
 import stridetally.table.Cell;
 import stridetally.table.Cells;
 import stridetally.table.CsvTable;
+import stridetally.units.IsoMoment;
 
 /**
  * A journal line as one line of CSV, and back. No cell holds a line break, so a line is whole when its line end is there.
@@ -55,17 +56,20 @@ final class JournalText {
     /** Empty when it is not a line that we write. */
     static Optional<JournalLine> read(Cells cells) {
         try {
-            OffsetDateTime when = OffsetDateTime.parse(cells.text("when"));
+            OffsetDateTime when = IsoMoment.of(cells.text("when"));
             String kind = cells.text("kind");
-            Optional<LineRange> about = LineRange.parse(cells.text("about"));
             if (kind.equals(UNDO)) {
                 int entry = Integer.parseInt(cells.text("about"));
                 return Optional.of(new JournalLine.Undone(entry, when, cells.text("why")));
             }
             if (kind.equals(DISMISS)) {
-                return about.map(row -> new JournalLine.Dismissed(row.entry(), row.first(), when, cells.text("why")));
+                return LineRange.parse(cells.text("about"))
+                        .map(row -> new JournalLine.Dismissed(row.entry(), row.first(), when, cells.text("why")));
             }
-            return EntryKind.of(kind).map(known -> new JournalLine.Entered(entry(cells, known, when)));
+            Optional<EntryKind> known = EntryKind.of(kind);
+            return known.isPresent()
+                    ? Optional.of(new JournalLine.Entered(entry(cells, known.get(), when)))
+                    : Optional.empty();
         } catch (DateTimeException | IllegalArgumentException notOurs) {
             return Optional.empty();
         }

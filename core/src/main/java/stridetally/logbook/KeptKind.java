@@ -1,7 +1,7 @@
 package stridetally.logbook;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import stridetally.table.Cell;
 import stridetally.table.CsvTable;
 
@@ -45,12 +45,14 @@ public enum KeptKind {
 
     /** Its columns, in the order we write them. */
     public List<String> columns() {
-        return Stream.concat(words(required), words(optional)).toList();
+        List<String> columns = words(required);
+        columns.addAll(words(optional));
+        return columns;
     }
 
     /** Columns without which a row says nothing. */
     public List<String> required() {
-        return words(required).toList();
+        return words(required);
     }
 
     String stem() {
@@ -65,7 +67,13 @@ public enum KeptKind {
         return text.toString();
     }
 
-    private static Stream<String> words(String list) {
-        return Stream.of(list.split(" ")).filter(word -> !word.isEmpty());
+    private static List<String> words(String list) {
+        List<String> words = new ArrayList<>();
+        for (String word : list.split(" ", -1)) {
+            if (!word.isEmpty()) {
+                words.add(word);
+            }
+        }
+        return words;
     }
 }

@@ -29,6 +29,8 @@ import stridetally.units.IsoDay;
  */
 final class KeptRow {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,9})?");
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s,;]+");
+    private static final Pattern BETWEEN_FREE_WORDS = Pattern.compile("[,;]");
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
 
     private final Cells cells;
@@ -107,7 +109,7 @@ final class KeptRow {
     /** Several words of a closed list, separated by blanks, commas or semicolons. */
     <T> List<T> words(String column, Map<String, T> words) {
         List<T> found = new ArrayList<>();
-        for (String text : list(column, "[\\s,;]+")) {
+        for (String text : list(column, BETWEEN_WORDS)) {
             oneWord(column, text, words).ifPresent(found::add);
         }
         return found;
@@ -115,7 +117,7 @@ final class KeptRow {
 
     /** Free words, separated by commas or semicolons. */
     List<String> list(String column) {
-        return list(column, "[,;]");
+        return list(column, BETWEEN_FREE_WORDS);
     }
 
     Optional<Level> level(String column, WordScale scale, ProblemCode code) {
@@ -159,9 +161,9 @@ final class KeptRow {
         return new Checked<>(aside ? Optional.empty() : Optional.of(record.get()), problems);
     }
 
-    private List<String> list(String column, String between) {
+    private List<String> list(String column, Pattern between) {
         List<String> words = new ArrayList<>();
-        for (String one : cells.text(column).split(between, -1)) {
+        for (String one : between.split(cells.text(column), -1)) {
             if (!one.isBlank()) {
                 words.add(one.strip());
             }

@@ -51,7 +51,7 @@ final class SetAsideText {
     }
 
     static SetAsideRecord read(int entry, Row heading, Row row) {
-        List<String> cells = row.cells().stream().map(FormulaGuard::unguard).toList();
+        List<String> cells = unguarded(row.cells());
         int ours = OURS.size();
         int end = cells.size() - 1;
         List<String> original = new ArrayList<>(cells.subList(ours, end));
@@ -60,10 +60,17 @@ final class SetAsideText {
         }
         SetAsideRow content =
                 new SetAsideRow(cells.get(2), cells.get(AT), cells.get(4), cells.get(5), cells.get(6), original);
-        List<String> headings = heading.cells().subList(ours, heading.cells().size() - 1).stream()
-                .map(FormulaGuard::unguard)
-                .toList();
+        List<String> headings =
+                unguarded(heading.cells().subList(ours, heading.cells().size() - 1));
         return new SetAsideRecord(entry, Long.parseLong(cells.get(NUMBER)), headings, content);
+    }
+
+    private static List<String> unguarded(List<String> written) {
+        List<String> cells = new ArrayList<>();
+        for (String cell : written) {
+            cells.add(FormulaGuard.unguard(cell));
+        }
+        return cells;
     }
 
     /** How many columns stand before the original ones. */

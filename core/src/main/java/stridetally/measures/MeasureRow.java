@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import stridetally.model.Direction;
 import stridetally.model.MeasureId;
 import stridetally.model.Summary;
@@ -22,6 +23,7 @@ import stridetally.units.UnitNames;
  */
 public final class MeasureRow {
     private static final Range ANY = new Range(Optional.empty(), Optional.empty());
+    private static final Pattern BETWEEN_KEYS = Pattern.compile("[ ;|]+");
 
     private MeasureRow() {}
 
@@ -142,7 +144,7 @@ public final class MeasureRow {
 
     private static List<String> keys(RowCells row, Measure usual) {
         String written = row.text("protocol_keys");
-        return written.isEmpty() ? usual.protocolKeys() : List.of(written.split("[ ;|]+", -1));
+        return written.isEmpty() ? usual.protocolKeys() : List.of(BETWEEN_KEYS.split(written, -1));
     }
 
     /** A limit of a range, where it is written. */

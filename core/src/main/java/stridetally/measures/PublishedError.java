@@ -12,6 +12,7 @@ import stridetally.model.MeasureId;
 import stridetally.model.Protocol;
 import stridetally.model.Student;
 import stridetally.stats.CriticalValue;
+import stridetally.units.IsoDay;
 
 /**
  * A published smallest change that is beyond the error of one test, for one population. It is never lent to another test,
@@ -117,7 +118,7 @@ public record PublishedError(
 
     static Optional<YearMonth> born(String month) {
         try {
-            return month.isBlank() ? Optional.empty() : Optional.of(YearMonth.parse(month.strip()));
+            return month.isBlank() ? Optional.empty() : Optional.of(YearMonth.from(IsoDay.of(month.strip() + "-01")));
         } catch (DateTimeParseException unreadable) {
             return Optional.empty();
         }

@@ -10,6 +10,7 @@ import stridetally.model.Goal;
 import stridetally.model.Student;
 import stridetally.scoring.BaselineSessions;
 import stridetally.scoring.Bound;
+import stridetally.stats.Descriptive;
 import stridetally.stats.Estimate;
 import stridetally.stats.WithinGroupSpread;
 import stridetally.trend.Point;
@@ -70,15 +71,19 @@ public final class SpreadError implements MeasurementError {
     private record Start(double value, int sessions, String text) {
         static Start of(double written, BaselineSessions.Days days) {
             double[] values = days.inOrder();
-            double low = java.util.Arrays.stream(values).min().orElse(Double.POSITIVE_INFINITY);
-            double high = java.util.Arrays.stream(values).max().orElse(Double.NEGATIVE_INFINITY);
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (double value : values) {
+                low = Math.min(low, value);
+                high = Math.max(high, value);
+            }
             boolean among = days.capped() == 0 && low <= written && written <= high;
             if (!among) {
                 return new Start(written, 1, "the written baseline, taken as one session");
             }
             String text =
                     values.length == 1 ? "the baseline session" : "the mean of " + values.length + " baseline sessions";
-            return new Start(java.util.Arrays.stream(values).average().orElseThrow(), values.length, text);
+            return new Start(Descriptive.mean(values).orElseThrow(), values.length, text);
         }
     }
 
@@ -107,11 +112,14 @@ public final class SpreadError implements MeasurementError {
     }
 
     private static Estimate<Limit> spread(WithinGroupSpread spread, Start start, String source) {
-        return spread.limit(TrendLine.LEVEL, start.sessions(), 1)
-                .map(size -> new Limit(
-                        size,
-                        Optional.of(spread.degreesOfFreedom()),
-                        source + ", " + Counted.of(spread.degreesOfFreedom(), "degree") + " of freedom"));
+        Estimate<Double> size = spread.limit(TrendLine.LEVEL, start.sessions(), 1);
+        if (!size.isEstimated()) {
+            return Estimate.notEstimable(size.reason());
+        }
+        return Estimate.of(new Limit(
+                size.orElseThrow(),
+                Optional.of(spread.degreesOfFreedom()),
+                source + ", " + Counted.of(spread.degreesOfFreedom(), "degree") + " of freedom"));
     }
 
     private static String source(PublishedError error) {
@@ -147,8 +155,7 @@ public final class SpreadError implements MeasurementError {
         Compared compared = new Compared(
                 new Measured(change, bound), start.value(), start.sessions(), limit.size(), limit.degreesOfFreedom());
         String reason = "latest session against " + start.text() + "; " + limit.source();
-        boolean trueIsFarther =
-                bound.isEmpty() || (bound.get() == Bound.AT_LEAST) == (change > 0);
+        boolean trueIsFarther = bound.isEmpty() || (bound.get() == Bound.AT_LEAST) == (change > 0);
         if (bound.isPresent() && !(beyond && trueIsFarther)) {
             return new Finding(
                     Answer.UNKNOWN,

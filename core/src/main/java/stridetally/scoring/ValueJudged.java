@@ -1,7 +1,7 @@
 package stridetally.scoring;
 
+import java.util.Arrays;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 import stridetally.ingest.ReadingKind;
 import stridetally.scoring.Answer.Meets;
 import stridetally.units.Amount;
@@ -35,7 +35,7 @@ final class ValueJudged {
     }
 
     private Meets judged(IntPredicate taken) {
-        int[] rows = IntStream.range(0, tries.size()).filter(taken).toArray();
+        int[] rows = rows(taken);
         if (rows.length == 0) {
             // All tries that were made needed more help.
             return Meets.NO;
@@ -51,6 +51,17 @@ final class ValueJudged {
         Meets meets = target.session(value);
         boolean leftOut = unable && summaries.adds(counting.summary());
         return leftOut && meets == Meets.YES ? Meets.NOT_KNOWN : meets;
+    }
+
+    private int[] rows(IntPredicate taken) {
+        int[] rows = new int[tries.size()];
+        int count = 0;
+        for (int row = 0; row < rows.length; row++) {
+            if (taken.test(row)) {
+                rows[count++] = row;
+            }
+        }
+        return Arrays.copyOf(rows, count);
     }
 
     private String openReason() {

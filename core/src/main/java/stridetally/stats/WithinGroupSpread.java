@@ -65,7 +65,11 @@ public record WithinGroupSpread(double squares, int degreesOfFreedom, int groups
         if (before < 1 || after < 1) {
             throw new IllegalArgumentException("before " + before + ", after " + after);
         }
-        return sd().flatMap(sd -> Estimate.finite(
-                CriticalValue.student(level, degreesOfFreedom) * sd * Math.sqrt(1.0 / before + 1.0 / after)));
+        Estimate<Double> sd = sd();
+        return sd.isEstimated()
+                ? Estimate.finite(CriticalValue.student(level, degreesOfFreedom)
+                        * sd.orElseThrow()
+                        * Math.sqrt(1.0 / before + 1.0 / after))
+                : sd;
     }
 }

@@ -23,18 +23,24 @@ public final class MarkdownTable implements TableWriter {
         this.columns = headings.size();
         this.widths = new int[columns];
         this.words = new boolean[columns];
-        keep(headings.stream().map(MarkdownText::escape).toList());
+        List<String> line = new ArrayList<>();
+        for (String heading : headings) {
+            line.add(MarkdownText.escape(heading));
+        }
+        keep(line);
     }
 
     @Override
     public void row(List<Cell> cells) {
         Writing.checkWidth(cells, columns);
+        List<String> line = new ArrayList<>();
         for (int column = 0; column < columns; column++) {
             Cell cell = cells.get(column);
+            line.add(shown(cell));
             words[column] |=
                     !(cell instanceof Cell.Decimal || cell instanceof Cell.Whole || cell instanceof Cell.Blank);
         }
-        keep(cells.stream().map(MarkdownTable::shown).toList());
+        keep(line);
     }
 
     @Override

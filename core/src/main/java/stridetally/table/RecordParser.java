@@ -65,7 +65,7 @@ public final class RecordParser {
             if (!records.hasNext()) {
                 return Optional.empty();
             }
-            List<String> cells = records.next().toList();
+            List<String> cells = List.of(records.next().values());
             return records.hasNext() ? Optional.empty() : Optional.of(cells);
         } catch (IOException | UncheckedIOException quotesBroken) {
             return Optional.empty();

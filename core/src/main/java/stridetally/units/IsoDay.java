@@ -1,13 +1,11 @@
 package stridetally.units;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 
 /** A day as our own files write it: {@code 2026-09-14}. */
 public final class IsoDay {
-    private static final int LENGTH = 10;
-
-    /** Every month has as many days. */
-    private static final int SHORTEST_MONTH = 28;
+    static final int LENGTH = 10;
 
     private IsoDay() {}
 
@@ -20,7 +18,8 @@ public final class IsoDay {
             int year = number(text, 0, 4);
             int month = number(text, 5, 7);
             int day = number(text, 8, LENGTH);
-            if (year >= 0 && month >= 1 && month <= 12 && day >= 1 && day <= SHORTEST_MONTH) {
+            boolean isMonth = year >= 0 && month >= 1 && month <= 12;
+            if (isMonth && day >= 1 && day <= YearMonth.of(year, month).lengthOfMonth()) {
                 return LocalDate.of(year, month, day);
             }
         }
@@ -28,7 +27,7 @@ public final class IsoDay {
     }
 
     /** -1 for what is no number. */
-    private static int number(String text, int from, int to) {
+    static int number(String text, int from, int to) {
         int number = 0;
         for (int i = from; i < to; i++) {
             char digit = text.charAt(i);
