@@ -20,6 +20,7 @@ import stridetally.report.MeasurementError;
 import stridetally.report.SpreadError;
 import stridetally.scoring.AttainmentLevels;
 import stridetally.scoring.BaselineSessions;
+import stridetally.scoring.DerivedShares;
 import stridetally.scoring.DerivedWalks;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.GoalScorer;
@@ -62,6 +63,7 @@ public record ScoredLogbook(
         open.book().trials().forEach((entry, line, cells) -> feed.push(cells, entry, line));
         DerivedRead walks = new DerivedRead(DerivedRead.Keep.TRIES);
         DerivedWalks.into(table, measures(open), LegLengths.of(open.caseload()), walks);
+        DerivedShares.into(table, open.caseload().goals(), measures(open), walks);
         GoalScorer scorer = new GoalScorer(open.caseload(), measures(open), table, asOf);
         List<GoalScore> scores = scorer.scoreAll();
         CaseloadReview review = CaseloadReview.of(
