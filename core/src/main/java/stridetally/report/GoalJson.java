@@ -6,9 +6,11 @@ import stridetally.forecast.GoalReview;
 import stridetally.forecast.Sentence;
 import stridetally.model.Goal;
 import stridetally.model.Remark;
+import stridetally.scoring.AttainmentLevels.Attained;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.NotUsed;
 import stridetally.scoring.SessionStatus;
+import stridetally.stats.StandardScore;
 
 /** One goal as JSON. */
 final class GoalJson {
@@ -64,6 +66,8 @@ final class GoalJson {
                     page.text("change", change.what());
                 }));
         part.home().ifPresent(home -> page.object("home", () -> sides.period(home)));
+        attainment(part.attainment());
+        page.array("references", part.references(), this::reference);
         page.texts("cautions", part.cautions());
         page.texts("doubts", part.doubts());
     }
@@ -125,6 +129,40 @@ final class GoalJson {
                     page.whole("previous_probe", row.probeBefore());
                     page.whole("previous_practice", row.practiceBefore());
                 }));
+    }
+
+    private void attainment(GoalAttainment attainment) {
+        page.object("attainment", () -> {
+            if (attainment.rated().attained() instanceof Attained.AtLevel at) {
+                page.whole("level", at.level());
+            } else {
+                page.text("level", Optional.empty());
+                page.text("level_reason", ((Attained.NotRated) attainment.rated().attained()).reason());
+            }
+            page.number("weight", attainment.rated().weight().map(amount -> amount.value()));
+            page.text("levels_from", attainment.isDerived() ? "derived" : attainment.isWritten() ? "written" : "");
+        });
+    }
+
+    private void reference(ReferenceTable.Line line) {
+        page.object(() -> {
+            page.date("date", line.session().date());
+            page.text("side", line.key().side().word());
+            page.text("protocol", line.protocol().text());
+            page.text("why_none", line.why());
+            page.array(
+                    "beside",
+                    line.beside(),
+                    one -> page.object(() -> {
+                        page.text("group", one.reference().group());
+                        page.figure("value", one.value());
+                        page.figure("expected", one.expected());
+                        page.number("sd", one.reference().sd());
+                        page.figure("z", one.score().map(StandardScore::z));
+                        page.figure("centile", one.centile());
+                        page.text("source", one.reference().source());
+                    }));
+        });
     }
 
     private void notUsed(NotUsed one) {

@@ -30,6 +30,7 @@ import stridetally.scoring.SessionStatus;
  * @param home tries at home in the period, which are in no value; empty when there are none
  * @param doubts what is missing or doubtful, as sentences, none twice
  * @param references the latest tests beside published values
+ * @param attainment the level it has attained
  * @param past what was told before, and what the figures are made of
  */
 public record GoalPart(
@@ -45,6 +46,7 @@ public record GoalPart(
         List<String> cautions,
         List<String> doubts,
         List<ReferenceTable.Line> references,
+        GoalAttainment attainment,
         GoalPast past) {
     /** Gaps that the score's own sentences say as well. */
     private static final Set<GoalGap.Code> SAID_ANYWAY = EnumSet.of(
@@ -71,7 +73,20 @@ public record GoalPart(
     /** The same with its past. */
     GoalPart with(GoalPast known) {
         return new GoalPart(
-                review, unit, words, sides, remark, help, notTried, changes, home, cautions, doubts, references, known);
+                review,
+                unit,
+                words,
+                sides,
+                remark,
+                help,
+                notTried,
+                changes,
+                home,
+                cautions,
+                doubts,
+                references,
+                attainment,
+                known);
     }
 
     static GoalPart of(ReportInput input, GoalReview review, ReportWindow window) {
@@ -100,6 +115,7 @@ public record GoalPart(
                 Cautions.of(measure, caseload.student(goal.student())),
                 doubts(review, evidence),
                 evidence.references(),
+                GoalAttainment.of(review.score(), caseload.attainment()),
                 GoalPast.NONE);
     }
 

@@ -2,13 +2,18 @@ package stridetally.report;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stridetally.forecast.Forecast;
 import stridetally.forecast.GoalReview;
 import stridetally.model.Goal;
+import stridetally.model.GoalId;
 import stridetally.model.Remark;
+import stridetally.model.StudentCode;
 import stridetally.stats.Estimate;
 import stridetally.stats.Interval;
 import stridetally.table.Cell;
@@ -32,6 +37,8 @@ import stridetally.trend.TrendLine;
  *   <li>{@code judgement, sufficiency}: computed; {@code therapist_judgement, remark, next}: the therapist's own words
  *   <li>{@code last_try, days_to_due, year_over_on}: the last day with a try, days from {@code as_of} to {@code due} (below 0:
  *       it is over), and a year since the goal's first day, by which its plan is reviewed
+ *   <li>{@code level, t_score, t_score_weighted}: as in {@code score --by goal} and {@code --by student}
+ *   <li>{@code reference_z, reference_source}: as {@code z} in {@code score --by reference}, of the first source with one
  * </ul>
  */
 public final class ReportCsv {
@@ -94,7 +101,12 @@ public final class ReportCsv {
             "reason",
             "last_try",
             "days_to_due",
-            "year_over_on");
+            "year_over_on",
+            "level",
+            "t_score",
+            "t_score_weighted",
+            "reference_z",
+            "reference_source");
 
     private ReportCsv() {}
 
@@ -106,8 +118,10 @@ public final class ReportCsv {
                     Optional.of(report.head().period()),
                     report.head().asOf(),
                     report.head().stamp());
-            report.goals()
-                    .forEach(part -> rows(part, start).forEach(row -> table.row(start.withDays(row, part.review()))));
+            StudentAttainment attainment = report.attainment();
+            for (GoalPart part : report.goals()) {
+                write(part, start, attainment, table);
+            }
         }
         table.finish();
     }
@@ -115,14 +129,38 @@ public final class ReportCsv {
     /** The goals of a caseload, the ones that need attention first. */
     public static void write(CaseloadReport report, Appendable out) {
         CsvTable table = new CsvTable(out, HEADINGS);
+        Map<GoalId, GoalPart> parts = new LinkedHashMap<>();
+        for (CaseloadRow row : report.rows()) {
+            report.part(row).ifPresent(part -> parts.put(row.goal().id(), part));
+        }
+        Map<StudentCode, List<GoalPart>> byStudent = new HashMap<>();
+        for (GoalPart part : parts.values()) {
+            byStudent
+                    .computeIfAbsent(part.goal().student(), any -> new ArrayList<>())
+                    .add(part);
+        }
         for (CaseloadRow row : report.rows()) {
             Start start = new Start(row.period(), report.asOf(), report.stamp());
-            report.part(row)
-                    .map(part -> rows(part, start))
-                    .orElseGet(() -> List.of(withoutPeriod(row.review(), start)))
-                    .forEach(cells -> table.row(start.withDays(cells, row.review())));
+            GoalPart part = parts.get(row.goal().id());
+            if (part != null) {
+                List<GoalPart> theirs = byStudent.getOrDefault(row.goal().student(), List.of());
+                write(part, start, StudentAttainment.of(theirs), table);
+            } else {
+                List<Cell> cells = start.withDays(withoutPeriod(row.review(), start), row.review());
+                cells.addAll(FigureCells.blanks(HEADINGS.size() - cells.size()));
+                table.row(cells);
+            }
         }
         table.finish();
+    }
+
+    private static void write(GoalPart part, Start start, StudentAttainment attainment, CsvTable table) {
+        List<List<Cell>> rows = rows(part, start);
+        for (int side = 0; side < rows.size(); side++) {
+            List<Cell> cells = start.withDays(rows.get(side), part.review());
+            cells.addAll(ReportCsvBeside.cells(part, side, attainment));
+            table.row(cells);
+        }
     }
 
     private record Start(Optional<ReportPeriod> period, java.time.LocalDate asOf, ReportInput.Stamp stamp) {
@@ -282,6 +320,7 @@ public final class ReportCsv {
         reasons.add("beyond_error: " + side.beyondError().reason());
         reasons.add(part.review().reason(side.review()));
         reasons.addAll(part.doubts());
+        reasons.addAll(ReportCsvBeside.reasons(part, side));
         return reasons;
     }
 }

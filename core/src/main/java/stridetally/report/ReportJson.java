@@ -3,6 +3,8 @@ package stridetally.report;
 import java.util.List;
 import stridetally.model.Change;
 import stridetally.model.Student;
+import stridetally.scoring.AttainmentScore;
+import stridetally.stats.Estimate;
 
 /**
  * The documents as nested JSON. Amounts are unrounded, in the measure's unit; a figure that cannot be had is null with its
@@ -43,6 +45,7 @@ public final class ReportJson {
             head(report.head());
             page.object("services", () -> services(report.services()));
             page.array("goals", report.goals(), part -> page.object(() -> goals.write(part)));
+            page.object("attainment", () -> attainment(report.attainment()));
             page.object("method", () -> method(report.method()));
         });
     }
@@ -112,6 +115,29 @@ public final class ReportJson {
                 }));
         page.whole("missed_made_up", services.madeUp());
         page.whole("make_up_visits", services.makeUps());
+    }
+
+    private void attainment(StudentAttainment attainment) {
+        score("t_score", attainment.equal());
+        attainment.weighted().ifPresent(score -> score("t_score_weighted", score));
+        page.texts(
+                "levels_derived",
+                attainment.derived().stream().map(goal -> goal.text()).toList());
+        page.array(
+                "left_out",
+                attainment.equal().leftOut(),
+                one -> page.object(() -> {
+                    page.text("goal", one.goal().text());
+                    page.text("reason", one.reason());
+                }));
+    }
+
+    private void score(String name, AttainmentScore score) {
+        page.figure(
+                name,
+                score instanceof AttainmentScore.Scored scored
+                        ? Estimate.of(scored.t())
+                        : Estimate.notEstimable(((AttainmentScore.NotScored) score).reason()));
     }
 
     private void method(TeamReport.Method method) {

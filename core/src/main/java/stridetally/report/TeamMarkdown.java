@@ -33,6 +33,7 @@ public final class TeamMarkdown {
         GoalMarkdown goals =
                 new GoalMarkdown(page, report.method(), report.head().period(), report.language());
         report.goals().forEach(goals::write);
+        AttainmentMarkdown.write(page, report.attainment());
         page.heading(2, "Signed");
         page.signature();
     }

@@ -64,6 +64,11 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
         }
     }
 
+    /** What its goals have attained together. */
+    public StudentAttainment attainment() {
+        return StudentAttainment.of(goals);
+    }
+
     /** The same with the past of its goals; a goal that is not among them has none. */
     public TeamReport with(Map<GoalId, GoalPast> past) {
         List<GoalPart> with = new ArrayList<>();

@@ -12,13 +12,10 @@ import stridetally.forecast.RulesOfThumb;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.TrialFeed;
 import stridetally.measures.Measure;
-import stridetally.model.Direction;
-import stridetally.model.Goal;
 import stridetally.model.MeasureId;
 import stridetally.model.StudentCode;
 import stridetally.report.MeasurementError;
 import stridetally.report.SpreadError;
-import stridetally.scoring.AttainmentLevels;
 import stridetally.scoring.BaselineSessions;
 import stridetally.scoring.DerivedShares;
 import stridetally.scoring.DerivedWalks;
@@ -84,14 +81,6 @@ public record ScoredLogbook(
     /** The catalogue, with the logbook's own measures. */
     public static Function<MeasureId, Optional<Measure>> measures(OpenLogbook open) {
         return id -> open.catalogue().find(id);
-    }
-
-    /** The attainment levels of a goal: as written, else derived from baseline and target. */
-    public Optional<AttainmentLevels> levels(Goal goal) {
-        Optional<Direction> better = open.catalogue().find(goal.measure()).flatMap(Measure::better);
-        return better.flatMap(
-                way -> AttainmentLevels.written(goal.id(), way, open.caseload().attainment())
-                        .or(() -> AttainmentLevels.derived(goal, way)));
     }
 
     /** Says of every goal whether its change is beyond the error of measurement, from all baselines of the caseload. */

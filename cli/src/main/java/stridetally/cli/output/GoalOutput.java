@@ -11,16 +11,16 @@ import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.options.Format;
 import stridetally.forecast.GoalJudgement;
 import stridetally.forecast.GoalReview;
+import stridetally.model.Attainment;
 import stridetally.model.GoalId;
 import stridetally.model.StudentCode;
+import stridetally.report.GoalAttainment;
 import stridetally.report.GoalRows;
 import stridetally.report.PeriodFigures;
 import stridetally.report.PeriodRows;
 import stridetally.report.ReportPeriod;
+import stridetally.report.StudentAttainment;
 import stridetally.report.StudentRows;
-import stridetally.scoring.AttainmentLevels;
-import stridetally.scoring.AttainmentLevels.Attained;
-import stridetally.scoring.AttainmentScore.Rated;
 import stridetally.scoring.GoalScore;
 import stridetally.scoring.SideScore;
 import stridetally.table.TableWriter;
@@ -35,7 +35,8 @@ public final class GoalOutput {
             TableWriter table = Tables.open(format, out, GoalRows.HEADINGS);
             shown(book, shown)
                     .forEach(score ->
-                            GoalRows.rows(score, book.levels(score.goal())).forEach(table::row));
+                            GoalRows.rows(score, GoalAttainment.levels(score, attainment(book)))
+                                    .forEach(table::row));
             table.finish();
         });
     }
@@ -53,15 +54,20 @@ public final class GoalOutput {
                     .forEach(score -> byStudent
                             .computeIfAbsent(score.goal().student(), any -> new ArrayList<>())
                             .add(score));
-            byStudent.forEach((student, goals) -> table.row(StudentRows.row(
-                    student,
-                    goals.stream().map(score -> rated(book, score)).toList(),
-                    goals.stream()
-                            .flatMap(score -> java.util.Optional.ofNullable(
-                                    judged.get(score.goal().id()))
-                                    .stream())
-                            .toList(),
-                    derived(book, goals))));
+            byStudent.forEach((student, goals) -> {
+                StudentAttainment attained = new StudentAttainment(goals.stream()
+                        .map(score -> GoalAttainment.of(score, attainment(book)))
+                        .toList());
+                table.row(StudentRows.row(
+                        student,
+                        attained.rated(),
+                        goals.stream()
+                                .flatMap(score -> java.util.Optional.ofNullable(
+                                        judged.get(score.goal().id()))
+                                        .stream())
+                                .toList(),
+                        attained.derived()));
+            });
             table.finish();
         });
     }
@@ -109,23 +115,7 @@ public final class GoalOutput {
                 .toList();
     }
 
-    private static List<GoalId> derived(ScoredLogbook book, List<GoalScore> goals) {
-        return goals.stream()
-                .map(GoalScore::goal)
-                .filter(goal -> book.levels(goal)
-                        .map(levels -> levels.origin() == AttainmentLevels.Origin.DERIVED)
-                        .orElse(false))
-                .map(goal -> goal.id())
-                .toList();
-    }
-
-    private static Rated rated(ScoredLogbook book, GoalScore score) {
-        List<Attained> attained = score.sides().stream()
-                .map(side -> GoalRows.attained(side, book.levels(score.goal())))
-                .toList();
-        return new Rated(
-                score.goal().id(),
-                Attained.ofGoal(score.goal().side(), attained),
-                score.goal().weight());
+    private static List<Attainment> attainment(ScoredLogbook book) {
+        return book.open().caseload().attainment();
     }
 }
