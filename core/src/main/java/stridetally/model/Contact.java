@@ -44,7 +44,13 @@ public record Contact(
         }
         Words words = translated.getOrDefault(language, Words.NONE);
         return new Contact(
-                name, words.role(), words.place().isEmpty() ? place : words.place(), phone, email, words.hours(), Map.of());
+                name,
+                words.role(),
+                words.place().isEmpty() ? place : words.place(),
+                phone,
+                email,
+                words.hours(),
+                Map.of());
     }
 
     /** The keys that a language lacks, such as {@code role_es}. */

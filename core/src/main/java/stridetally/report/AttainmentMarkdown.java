@@ -37,17 +37,16 @@ final class AttainmentMarkdown {
         for (LeftOut one : attainment.equal().leftOut()) {
             page.bullet("Left out", one.goal().text() + ": " + one.reason());
         }
-        page.paragraph("Level 0 is what was expected, -2 is far below it and +2 far above it. T is 50 when all goals come out"
-                + " as expected; it compares this student with what the team expected and with no other child.");
+        page.paragraph(
+                "Level 0 is what was expected, -2 is far below it and +2 far above it. T is 50 when all goals come out"
+                        + " as expected; it compares this student with what the team expected and with no other child.");
         if (!attainment.derived().isEmpty()) {
             page.paragraph(AttainmentLevels.RULE + ".");
         }
     }
 
     private static String level(Attained attained) {
-        return attained instanceof Attained.AtLevel at
-                ? (at.level() > 0 ? "+" : "") + at.level()
-                : "not rated";
+        return attained instanceof Attained.AtLevel at ? (at.level() > 0 ? "+" : "") + at.level() : "not rated";
     }
 
     private static String score(AttainmentScore score) {

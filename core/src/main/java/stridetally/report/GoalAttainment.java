@@ -32,7 +32,9 @@ public record GoalAttainment(Rated rated, List<Attained> sides, Optional<Attainm
         }
         Attained whole = Attained.ofGoal(score.goal().side(), sides);
         return new GoalAttainment(
-                new Rated(score.goal().id(), whole, score.goal().weight()), sides, levels.map(AttainmentLevels::origin));
+                new Rated(score.goal().id(), whole, score.goal().weight()),
+                sides,
+                levels.map(AttainmentLevels::origin));
     }
 
     /** The levels as written, else derived from baseline and target. */

@@ -137,7 +137,8 @@ final class GoalJson {
                 page.whole("level", at.level());
             } else {
                 page.text("level", Optional.empty());
-                page.text("level_reason", ((Attained.NotRated) attainment.rated().attained()).reason());
+                page.text(
+                        "level_reason", ((Attained.NotRated) attainment.rated().attained()).reason());
             }
             page.number("weight", attainment.rated().weight().map(amount -> amount.value()));
             page.text("levels_from", attainment.isDerived() ? "derived" : attainment.isWritten() ? "written" : "");

@@ -35,8 +35,8 @@ public final class HomeSheetPages {
             for (FamilyWords words : languages) {
                 StringBuilder markdown = new StringBuilder();
                 HomeSheetMarkdown.write(page.sheet(), page.paper(), words, markdown);
-                documents.add(new HtmlPage.Document(
-                        markdown.toString(), List.of(), HtmlPage.Paper.SHEET, words.language()));
+                documents.add(
+                        new HtmlPage.Document(markdown.toString(), List.of(), HtmlPage.Paper.SHEET, words.language()));
             }
         }
         HtmlPage.write(languages.get(0).text("sheet.title"), documents, out);

@@ -32,10 +32,7 @@ public final class BaselineSessions {
      * @param asOf the last day that counts, as for the goals themselves
      */
     public BaselineSessions(
-            Caseload caseload,
-            Function<MeasureId, Optional<Measure>> measures,
-            SessionIndex index,
-            LocalDate asOf) {
+            Caseload caseload, Function<MeasureId, Optional<Measure>> measures, SessionIndex index, LocalDate asOf) {
         this.caseload = caseload;
         this.measures = measures;
         this.index = index;

@@ -104,9 +104,7 @@ record WalkFigures(Function<MeasureId, Optional<Measure>> measures, LegLengths l
         found.texts.add(part + " " + new Amount(speed).text() + " m/s");
         found.texts.add("leg length " + leg.orElseThrow() + " m (bodies.csv)");
         return checked(
-                WalkMeasure.SCALED_SPEED,
-                GaitFormulas.scaledSpeed(Amount.toDouble(speed), leg.orElseThrow()),
-                found);
+                WalkMeasure.SCALED_SPEED, GaitFormulas.scaledSpeed(Amount.toDouble(speed), leg.orElseThrow()), found);
     }
 
     /** Fills in one part; or says why it cannot be used. */

@@ -101,7 +101,12 @@ class FamilyLetterTest {
         made.names.put(MadeCaseload.STUDENT, "calm");
         made.remarks.remove(made.remarks.size() - 1);
         made.remarks.add(new Remark(new GoalId("G-1"), "winter", "es", "a", "b", Optional.of(BAD), "c", "d", "e", "f"));
-        FamilyHtml.write(List.of(letter(made, "es", new Contact("a", "b", "c", "d", "e", "f", Map.of("es", new Contact.Words("b", "c", "f"))))), calm);
+        FamilyHtml.write(
+                List.of(letter(
+                        made,
+                        "es",
+                        new Contact("a", "b", "c", "d", "e", "f", Map.of("es", new Contact.Words("b", "c", "f"))))),
+                calm);
         assertEquals(Xml.of(calm.toString()).bones(), Xml.of(out.toString()).bones());
     }
 

@@ -133,7 +133,8 @@ class HomeSheetPagesTest {
     void whomToAskIsWrittenInTheLanguageOfThePaper() {
         Contact contact = new Contact("", "therapist", "North Hall", "555-0142", "", "mornings", Map.of());
         HomeSheet sheet = sheet("calm", "stand-by", Precaution.NONE);
-        String[] both = markdown(sheet, new FamilyPaper(Optional.empty(), contact)).split("\n---\n", -1);
+        String[] both =
+                markdown(sheet, new FamilyPaper(Optional.empty(), contact)).split("\n---\n", -1);
         assertTrue(both[0].contains(":** therapist; North Hall; 555-0142; mornings"), both[0]);
         assertTrue(both[1].contains(":** North Hall; 555-0142\n"), both[1]);
         Contact told = new Contact(
@@ -185,8 +186,7 @@ class HomeSheetPagesTest {
     private static HomeSheet.HomeRung mostHelp(Rung rung, Student student) {
         List<Level> levels = WordScale.HELP.words().stream()
                 .map(word -> WordScale.HELP.find(word).orElseThrow())
-                .filter(level ->
-                        rung.isMeantFor(level) && HomeHelp.of(level).isPresent())
+                .filter(level -> rung.isMeantFor(level) && HomeHelp.of(level).isPresent())
                 .toList();
         Level level = levels.get(levels.size() - 1);
         return new HomeSheet.HomeRung(
@@ -196,14 +196,14 @@ class HomeSheetPagesTest {
     }
 
     private static Ladder ladder() {
-        return LadderRows.read(
-                        ShippedLadder.rows(), Catalogue.standard(), WordScale.HELP, FamilyWords.languages())
+        return LadderRows.read(ShippedLadder.rows(), Catalogue.standard(), WordScale.HELP, FamilyWords.languages())
                 .value()
                 .orElseThrow();
     }
 
     private static int length(Rung rung, FamilyWords words) {
-        Rung.Words said = rung.words().get(words.language());
+        Rung.Words said =
+                Optional.ofNullable(rung.words().get(words.language())).orElseThrow();
         return (said.task() + said.help() + said.fade() + said.caution()).length();
     }
 
@@ -243,7 +243,9 @@ class HomeSheetPagesTest {
     }
 
     private static FamilyPaper paper(String text) {
-        return new FamilyPaper(Optional.of(text), new Contact(text, text, text, text, text, text, Map.of("es", new Contact.Words(text, text, text))));
+        return new FamilyPaper(
+                Optional.of(text),
+                new Contact(text, text, text, text, text, text, Map.of("es", new Contact.Words(text, text, text))));
     }
 
     private static String markdown(HomeSheet sheet, FamilyPaper paper) {

@@ -110,7 +110,9 @@ class DerivedWalksTest {
         assertEquals("scaled-speed", made.get(0).key().measure().text());
         assertEquals("pace=comfortable", made.get(0).key().protocol().text());
         assertEquals("0.478548352", new Amount(made.get(0).value()).text());
-        assertEquals("walk-speed 1.18 m/s / leg length 0.62 m (bodies.csv)", made.get(0).madeOf());
+        assertEquals(
+                "walk-speed 1.18 m/s / leg length 0.62 m (bodies.csv)",
+                made.get(0).madeOf());
     }
 
     @Test

@@ -86,7 +86,9 @@ public record ScoredLogbook(
     /** Says of every goal whether its change is beyond the error of measurement, from all baselines of the caseload. */
     public MeasurementError error() {
         return new SpreadError(
-                open.caseload(), review.goals(), new BaselineSessions(open.caseload(), measures(open), scorer.index(), asOf));
+                open.caseload(),
+                review.goals(),
+                new BaselineSessions(open.caseload(), measures(open), scorer.index(), asOf));
     }
 
     /** How many tries are left out because their day is yet to come. */

@@ -34,9 +34,8 @@ public final class GoalOutput {
         return Content.text(out -> {
             TableWriter table = Tables.open(format, out, GoalRows.HEADINGS);
             shown(book, shown)
-                    .forEach(score ->
-                            GoalRows.rows(score, GoalAttainment.levels(score, attainment(book)))
-                                    .forEach(table::row));
+                    .forEach(score -> GoalRows.rows(score, GoalAttainment.levels(score, attainment(book)))
+                            .forEach(table::row));
             table.finish();
         });
     }
