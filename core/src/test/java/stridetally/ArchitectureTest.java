@@ -105,7 +105,12 @@ final class ArchitectureTest {
 
     @ArchTest
     static final ArchRule theReaderOfWorkbooksStaysInIngest =
-            fence("org.dhatim..", "ingest").because("nothing reads a workbook that the guard has not unpacked");
+            fence("org.dhatim.fastexcel.reader..", "ingest")
+                    .because("nothing reads a workbook that the guard has not unpacked");
+
+    @ArchTest
+    static final ArchRule theWriterOfWorkbooksStaysInReport =
+            fence("org.dhatim.fastexcel", "report").because("a workbook is one way to write a document");
 
     @ArchTest
     static final ArchRule commonsMathStaysInStatsAndForecast =

@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,6 +145,47 @@ final class PlanCommandTest {
     }
 
     @Test
+    void importTakesAWorkbookBackUntouchedAndFilledIn() throws IOException {
+        assertEquals(0, plan("--for log --student S01 -o @blank.xlsx").exitCode());
+        Run blank = desk.imported("@blank.xlsx --as-of 2026-10-16");
+        assertEquals(0, blank.exitCode(), blank.err());
+        fill(folder.resolve("blank.xlsx"), folder.resolve("filled.xlsx"));
+        Run filled = desk.imported("@filled.xlsx --as-of 2026-10-16");
+        assertEquals(0, filled.exitCode(), filled.err());
+        assertTrue(filled.out().contains("filled.xlsx"), filled.out());
+        Run score = Run.of("score", folder.resolve("book").toString(), "--by", "trial", "--as-of", "2026-10-16");
+        assertTrue(
+                score.out().lines().anyMatch(line -> line.contains("2026-10-12") && line.contains(",independent,")),
+                score.out());
+    }
+
+    @Test
+    void onlyABlankLogIsWrittenAsAWorkbook() {
+        Run run = plan("--for next -o @next.xlsx");
+        assertEquals(3, run.exitCode());
+        assertTrue(run.err().contains("only blank logs are written as a workbook"), run.err());
+        assertFalse(Files.exists(folder.resolve("next.xlsx")));
+    }
+
+    /** Types 6 steps without help into the first line, as a spreadsheet would save them. */
+    private static void fill(Path blank, Path filled) throws IOException {
+        try (ZipInputStream in = new ZipInputStream(Files.newInputStream(blank));
+                ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(filled))) {
+            for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
+                String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+                if (part.getName().equals("xl/worksheets/sheet1.xml")) {
+                    int end = text.indexOf("</row>", text.indexOf("r=\"2\""));
+                    text = text.substring(0, end)
+                            + "<c r=\"I2\"><v>6</v></c><c r=\"J2\" t=\"inlineStr\"><is><t>independent</t></is></c>"
+                            + text.substring(end);
+                }
+                out.putNextEntry(new ZipEntry(part.getName()));
+                out.write(text.getBytes(StandardCharsets.UTF_8));
+            }
+        }
+    }
+
+    @Test
     void triesMetAndPromptsComeBackToo() throws IOException {
         assertEquals(0, plan("--for log --student S02 -o @s.csv").exitCode());
         String log = desk.text("s.csv");
@@ -211,7 +256,7 @@ final class PlanCommandTest {
         for (Path log : SampleLogbook.list(folder.resolve("logs"), "log-")) {
             names.add(log.getFileName().toString());
         }
-        assertEquals(20, names.size());
+        assertEquals(30, names.size());
         names.forEach(name -> assertTrue(name.matches("[A-Za-z0-9._-]+"), name));
     }
 

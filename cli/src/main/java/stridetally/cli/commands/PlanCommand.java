@@ -91,8 +91,12 @@ public final class PlanCommand implements Subcommand {
     }
 
     private void log(PracticeInput input, Contact contact) {
-        PageFormat format = output.format(PageFormat.CSV);
         Caseload caseload = input.open().caseload();
+        if (output.isWorkbook()) {
+            output.write(console, PlanOutput.workbook(input.logs(console), caseload.settings()));
+            return;
+        }
+        PageFormat format = output.format(PageFormat.CSV);
         List<LogSheet> sheets = input.logs(console);
         write(
                 PlanOutput.logs(sheets, caseload, contact, format),

@@ -1,10 +1,12 @@
 package stridetally.cli.options;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import stridetally.cli.Console;
 import stridetally.cli.files.Content;
+import stridetally.problem.InputRefused;
 
 /** Where a document goes and how it is written: {@code --format} and {@code -o}. */
 public final class PageOutputOptions {
@@ -14,6 +16,9 @@ public final class PageOutputOptions {
             PageFormat.class,
             new PageFormatWord(),
             "${COMPLETION-CANDIDATES}; wins over the extension of FILE.");
+
+    /** The extension of a workbook. */
+    public static final String WORKBOOK = ".xlsx";
 
     private final OutputTarget target = new OutputTarget();
 
@@ -25,9 +30,21 @@ public final class PageOutputOptions {
 
     /** The format asked for, else that of the file's extension, else the command's own. */
     public PageFormat format(PageFormat ofTheCommand) {
+        if (isWorkbook()) {
+            throw new InputRefused(target().orElseThrow().getFileName()
+                    + ": only blank logs are written as a workbook (plan --for log); name a file that ends in .csv, .md,"
+                    + " .json or .html");
+        }
         return format.typed()
                 .or(() -> target().flatMap(PageFormat::ofExtension))
                 .orElse(ofTheCommand);
+    }
+
+    /** Whether the file to write is a workbook, which has no {@code --format}. */
+    public boolean isWorkbook() {
+        return format.typed().isEmpty()
+                && target().map(file -> file.toString().toLowerCase(Locale.ROOT).endsWith(WORKBOOK))
+                        .orElse(false);
     }
 
     /** The file to write, empty for standard output. */

@@ -8,8 +8,10 @@ import java.util.Optional;
 import stridetally.cli.files.Content;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.PageFormat;
+import stridetally.cli.options.PageOutputOptions;
 import stridetally.model.Caseload;
 import stridetally.model.Contact;
+import stridetally.model.Settings;
 import stridetally.model.StudentCode;
 import stridetally.plan.HomeSheet;
 import stridetally.plan.LogSheet;
@@ -20,6 +22,7 @@ import stridetally.report.HomeSheetPages;
 import stridetally.report.HomeSheetPages.Page;
 import stridetally.report.LogSheetCsv;
 import stridetally.report.LogSheetHtml;
+import stridetally.report.LogSheetWorkbook;
 import stridetally.report.PracticePages;
 
 /** What {@code plan} writes: names of files and what is in them. */
@@ -99,7 +102,12 @@ public final class PlanOutput {
         });
     }
 
-    /** A table and a page for each school and weekday. */
+    /** Blank logs as a workbook, a sheet each. */
+    public static Content workbook(List<LogSheet> sheets, Settings settings) {
+        return out -> LogSheetWorkbook.write(sheets, settings.help(), settings.prompt(), out);
+    }
+
+    /** A table, a workbook and a page for each school and weekday. */
     public static Map<String, Content> logsApart(List<LogSheet> sheets, Caseload caseload, Contact contact) {
         Map<String, Content> files = new LinkedHashMap<>();
         for (LogSheet sheet : sheets) {
@@ -109,6 +117,7 @@ public final class PlanOutput {
             for (PageFormat format : List.of(PageFormat.CSV, PageFormat.HTML)) {
                 put(files, name, format.extension(), logs(List.of(sheet), caseload, contact, format));
             }
+            put(files, name, PageOutputOptions.WORKBOOK, workbook(List.of(sheet), caseload.settings()));
         }
         return files;
     }
