@@ -24,11 +24,25 @@ final class HomeSheetMarkdown {
         this.numbers = new LetterNumbers(words, Optional.empty());
     }
 
-    static void write(HomeSheet sheet, FamilyPaper paper, FamilyWords words, Appendable out) {
-        new HomeSheetMarkdown(words, out).write(sheet, paper);
+    /** The sheet; one that fills more than a page says so before its first task. */
+    static String of(HomeSheet sheet, FamilyPaper paper, FamilyWords words) {
+        String sheetOfOnePage = written(sheet, paper, words, Extent.ONE_PAGE);
+        return SheetLength.isOnePage(sheetOfOnePage) ? sheetOfOnePage : written(sheet, paper, words, Extent.MORE);
     }
 
-    private void write(HomeSheet sheet, FamilyPaper paper) {
+    /** How many pages it takes. */
+    private enum Extent {
+        ONE_PAGE,
+        MORE
+    }
+
+    private static String written(HomeSheet sheet, FamilyPaper paper, FamilyWords words, Extent extent) {
+        StringBuilder out = new StringBuilder();
+        new HomeSheetMarkdown(words, out).write(sheet, paper, extent);
+        return out.toString();
+    }
+
+    private void write(HomeSheet sheet, FamilyPaper paper, Extent extent) {
         page.heading(1, words.text("sheet.title"));
         MarkdownPage.Label student = new MarkdownPage.Label(words.text("student"));
         paper.name().ifPresentOrElse(name -> page.bullet(student.text(), name), () -> page.fillIn(student));
@@ -47,6 +61,10 @@ final class HomeSheetMarkdown {
         ask(paper.contact());
         line(sheet.line());
         page.heading(2, words.text("sheet.tasks"));
+        if (extent == Extent.MORE) {
+            page.paragraph(
+                    words.text("sheet.more", Integer.toString(sheet.rungs().size())));
+        }
         sheet.rungs().forEach(this::rung);
         page.signature(words.text("signed.date"), words.text("signed.therapist"));
         if (!words.text("sheet.reader").isBlank()) {

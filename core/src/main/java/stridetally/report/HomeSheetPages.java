@@ -21,10 +21,23 @@ public final class HomeSheetPages {
         for (Page page : pages) {
             for (FamilyWords words : languages()) {
                 out.append(between);
-                HomeSheetMarkdown.write(page.sheet(), page.paper(), words, out);
+                out.append(HomeSheetMarkdown.of(page.sheet(), page.paper(), words));
                 between = BETWEEN;
             }
         }
+    }
+
+    /** Those that fill more than one printed page in some language; each says so itself. */
+    public static List<HomeSheet> ofMorePages(List<Page> pages) {
+        List<HomeSheet> many = new ArrayList<>();
+        for (Page page : pages) {
+            if (!languages().stream()
+                    .allMatch(words ->
+                            SheetLength.isOnePage(HomeSheetMarkdown.of(page.sheet(), page.paper(), words)))) {
+                many.add(page.sheet());
+            }
+        }
+        return many;
     }
 
     /** One HTML page, each article marked with its language. */
@@ -33,10 +46,11 @@ public final class HomeSheetPages {
         List<HtmlPage.Document> documents = new ArrayList<>();
         for (Page page : pages) {
             for (FamilyWords words : languages) {
-                StringBuilder markdown = new StringBuilder();
-                HomeSheetMarkdown.write(page.sheet(), page.paper(), words, markdown);
-                documents.add(
-                        new HtmlPage.Document(markdown.toString(), List.of(), HtmlPage.Paper.SHEET, words.language()));
+                documents.add(new HtmlPage.Document(
+                        HomeSheetMarkdown.of(page.sheet(), page.paper(), words),
+                        List.of(),
+                        HtmlPage.Paper.SHEET,
+                        words.language()));
             }
         }
         HtmlPage.write(languages.get(0).text("sheet.title"), documents, out);

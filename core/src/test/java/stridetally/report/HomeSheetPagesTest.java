@@ -152,34 +152,65 @@ class HomeSheetPagesTest {
         assertEquals(List.of(), contact.lacks("en"));
     }
 
-    /**
-     * Three of our own tasks with the longest words fill no more than one page in any language: lines of 108 letters are what
-     * 180 mm hold at 9 pt, and Letter, the shorter paper, holds 58 of them beside the headings. Looked at in a browser.
-     */
+    /** Three of our own tasks with the longest words, the most help and a caution fill no more than one page in any language. */
     @Test
     void threeTasksFillOnePage() {
-        HomeSheet one = sheet("calm", "hand-held one", Precaution.NECK);
-        for (FamilyWords words : FamilyWords.languages().stream()
-                .map(language -> FamilyWords.of(language).orElseThrow())
-                .toList()) {
-            List<HomeSheet.HomeRung> longest = ladder().rungs().stream()
-                    .filter(rung -> rung.home() == Rung.Home.YES
-                            && rung.barredBy(one.caution().known()).isEmpty())
-                    .sorted(Comparator.comparingInt((Rung rung) -> -length(rung, words)))
-                    .limit(3)
-                    .map(rung -> mostHelp(rung, one.student()))
-                    .toList();
-            assertEquals(3, longest.size());
-            HomeSheet sheet = new HomeSheet(one.student(), one.day(), one.caution(), one.line(), longest);
-            StringBuilder page = new StringBuilder();
-            HomeSheetMarkdown.write(sheet, paper("a fairly long line to fill"), words, page);
-            int lines = page.toString()
-                    .lines()
-                    .filter(line -> !line.isBlank())
-                    .mapToInt(line -> 1 + line.replace("**", "").length() / 108)
-                    .sum();
-            assertTrue(lines <= 58, words.language() + ": " + lines + " lines");
+        for (FamilyWords words : languages()) {
+            String page = HomeSheetMarkdown.of(longest(3, words), paper("a fairly long line to fill"), words);
+            assertTrue(SheetLength.isOnePage(page), words.language() + ": " + SheetLength.lines(page) + " lines");
+            assertFalse(page.contains(words.text("sheet.more", "3")), page);
         }
+    }
+
+    /** A second page is said, and no end of a page comes between a task and its caution. */
+    @Test
+    void moreTasksGoOnToASecondPageAndSaySo() {
+        for (FamilyWords words : languages()) {
+            HomeSheet sheet = longest(6, words);
+            String page = HomeSheetMarkdown.of(sheet, paper("a fairly long line to fill"), words);
+            assertFalse(SheetLength.isOnePage(page), words.language());
+            int said = page.indexOf(words.text("sheet.more", "6"));
+            assertTrue(said > 0 && said < page.indexOf("\n### "), page);
+        }
+        FamilyWords english = FamilyWords.of("en").orElseThrow();
+        HomeSheetPages.Page six = new HomeSheetPages.Page(longest(6, english), paper("calm"));
+        HomeSheetPages.Page three = new HomeSheetPages.Page(longest(3, english), paper("calm"));
+        assertEquals(List.of(six.sheet()), HomeSheetPages.ofMorePages(List.of(three, six)));
+        StringBuilder html = new StringBuilder();
+        HomeSheetPages.html(List.of(six), html);
+        for (String rule : List.of(
+                "article.sheet ul { break-inside: avoid; }",
+                "h1, h2, h3 { break-after: avoid; }",
+                "h2.goal, article + article { break-before: page; }")) {
+            assertTrue(html.toString().contains(rule), rule);
+        }
+        assertEquals(2, html.toString().split("<article class=\"sheet\"", -1).length - 1);
+        // The caution is an item of the list that is kept whole, right below the task's name.
+        for (HomeSheet.HomeRung rung : six.sheet().rungs()) {
+            String caution = rung.rung().words().get("en").caution();
+            String before = html.substring(0, html.indexOf(caution));
+            assertTrue(before.lastIndexOf("<ul>") > before.lastIndexOf("</ul>"), caution);
+            assertTrue(before.lastIndexOf("<h3") > before.lastIndexOf("</ul>"), caution);
+        }
+    }
+
+    private static HomeSheet longest(int tasks, FamilyWords words) {
+        HomeSheet one = sheet("calm", "hand-held one", Precaution.NECK);
+        List<HomeSheet.HomeRung> longest = ladder().rungs().stream()
+                .filter(rung -> rung.home() == Rung.Home.YES
+                        && rung.barredBy(one.caution().known()).isEmpty())
+                .sorted(Comparator.comparingInt((Rung rung) -> -length(rung, words)))
+                .limit(tasks)
+                .map(rung -> mostHelp(rung, one.student()))
+                .toList();
+        assertEquals(tasks, longest.size());
+        return new HomeSheet(one.student(), one.day(), one.caution(), one.line(), longest);
+    }
+
+    private static List<FamilyWords> languages() {
+        return FamilyWords.languages().stream()
+                .map(language -> FamilyWords.of(language).orElseThrow())
+                .toList();
     }
 
     /** Approved with the most help that is asked of a family, which has the most to say. */

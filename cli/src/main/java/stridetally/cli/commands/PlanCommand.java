@@ -25,8 +25,10 @@ import stridetally.measures.FamilyWords;
 import stridetally.model.Caseload;
 import stridetally.model.Contact;
 import stridetally.model.StudentCode;
+import stridetally.plan.HomeSheet;
 import stridetally.plan.LogSheet;
 import stridetally.plan.StudentPlan;
+import stridetally.report.HomeSheetPages;
 import stridetally.report.HomeSheetPages.Page;
 
 /** {@code plan}: what to practise next, home sheets, blank logs. */
@@ -86,6 +88,10 @@ public final class PlanCommand implements Subcommand {
         ContactWords.tellLacking(contact, FamilyWords.languages(), console);
         List<Page> pages = PlanOutput.pages(input.homeSheets(console), names, contact);
         write(PlanOutput.sheets(pages, format), () -> PlanOutput.sheetsApart(pages, format));
+        for (HomeSheet sheet : HomeSheetPages.ofMorePages(pages)) {
+            console.note("the home sheet of " + sheet.student().code().text() + " has "
+                    + sheet.rungs().size() + " tasks and goes on to a second page; fewer may be better");
+        }
         console.note(pages.size() + (pages.size() == 1 ? " home sheet" : " home sheets")
                 + "; read and show each before it goes home");
     }
