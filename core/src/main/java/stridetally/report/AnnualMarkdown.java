@@ -1,6 +1,7 @@
 package stridetally.report;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +14,23 @@ import stridetally.model.Remark;
 
 /** The annual review of one student as Markdown: evidence for the team that writes the next plan, and room for its words. */
 public final class AnnualMarkdown {
+    /** How much of each goal. */
+    public enum Detail {
+        /** What a meeting reads: one or two sheets of paper a goal. */
+        SUMMARY,
+        /** With every session and every figure that the team's page has. */
+        EVERYTHING
+    }
+
     private final MarkdownPage page;
     private final AnnualReview review;
+    private final Detail detail;
     private final GoalMarkdown goals;
 
-    private AnnualMarkdown(AnnualReview review, MarkdownPage page) {
+    private AnnualMarkdown(AnnualReview review, Detail detail, MarkdownPage page) {
         this.page = page;
         this.review = review;
+        this.detail = detail;
         this.goals = new GoalMarkdown(
                 page,
                 review.method(),
@@ -28,13 +39,13 @@ public final class AnnualMarkdown {
     }
 
     /** Writes one document. */
-    public static void write(AnnualReview review, Appendable out) {
-        write(review, new MarkdownPage(out));
+    public static void write(AnnualReview review, Detail detail, Appendable out) {
+        write(review, detail, new MarkdownPage(out));
     }
 
     /** The document on its way to HTML. */
-    static void write(AnnualReview review, MarkdownPage page) {
-        new AnnualMarkdown(review, page).write();
+    static void write(AnnualReview review, Detail detail, MarkdownPage page) {
+        new AnnualMarkdown(review, detail, page).write();
     }
 
     private void write() {
@@ -53,6 +64,7 @@ public final class AnnualMarkdown {
         cautions.forEach(page::bullet);
         page.heading(2, "Signed");
         page.signature();
+        computed();
     }
 
     private void goal(YearOfGoal year) {
@@ -60,27 +72,65 @@ public final class AnnualMarkdown {
         year.goal().follows().map(GoalId::text).ifPresent(id -> page.paragraph("Follows:", "goal " + id));
         year.followedBy().map(GoalId::text).ifPresent(id -> page.paragraph("Goes on as:", "goal " + id));
         reached(year);
+        how(year.part());
         PresentMarkdown present = new PresentMarkdown(page, year, review.method());
         for (YearOfGoal.YearOfSide side : year.sides()) {
             page.heading(3, "The year, period by period" + PresentMarkdown.of(side, ", "));
-            // The chart first: under the table it would no longer fit on the goal's first sheet of paper.
+            // The chart first: under the table it would not fit on the same sheet of paper.
             page.chart(() -> side.side().chart().lines());
             present.year(side);
-            new ChangeMarkdown(page, year.part(), side.side(), review.method()).write();
+            ChangeMarkdown change = new ChangeMarkdown(page, year.part(), side.side(), review.method());
+            if (detail == Detail.SUMMARY) {
+                change.summary();
+            } else {
+                change.write();
+            }
         }
-        goals.help(year.part());
-        goals.changes(year.part());
         page.heading(3, "Present level");
         year.sides().forEach(present::level);
         page.fillIn("What it means for the school day and the general curriculum", "the team writes this:");
         page.heading(3, "A next target");
-        year.sides().forEach(side -> new NextTargetMarkdown(page, year, side, review.method()).write());
-        if (year.sides().stream().anyMatch(side -> side.next().isEstimated())) {
-            page.paragraph(NextTargetMarkdown.RULE);
+        year.sides().forEach(side -> new NextTargetMarkdown(page, year, side).write());
+        NextTargetMarkdown.together(page, year, review.method());
+        if (hasRange(year)) {
+            page.paragraph(NextTargetMarkdown.SUGGESTION);
         }
         page.fillIn(new MarkdownPage.Label("The team's next target, by which date, with which help"));
         goals.missing(year.part());
-        goals.howMeasured(year.part());
+    }
+
+    /** Before the charts: below them it would no longer fit on the second sheet of a goal with two sides. */
+    private void how(GoalPart part) {
+        if (detail == Detail.SUMMARY) {
+            goals.measuredSummary(part);
+        } else {
+            goals.measured(part);
+        }
+        MethodLine.care(part).forEach(page::bullet);
+        if (detail == Detail.SUMMARY) {
+            goals.helpSummary(part);
+        } else {
+            goals.help(part);
+        }
+        goals.changes(part);
+    }
+
+    private static boolean hasRange(YearOfGoal year) {
+        return year.sides().stream().anyMatch(side -> side.next().isEstimated());
+    }
+
+    /** Once for all goals: the same words under each of them would fill a page that nobody reads. */
+    private void computed() {
+        page.heading(2, "How the figures are computed");
+        if (review.goals().stream().anyMatch(AnnualMarkdown::hasRange)) {
+            page.bullet("Reachable range", NextTargetMarkdown.RULE);
+        }
+        List<GoalPart> parts = new ArrayList<>();
+        review.goals().forEach(year -> parts.add(year.part()));
+        MethodLine.general(parts, review.method()).forEach(page::bullet);
+        if (detail == Detail.SUMMARY) {
+            page.bullet("Each session and more figures: report --for review --explain, or trend and score --by session.");
+        }
     }
 
     private void reached(YearOfGoal year) {
@@ -93,7 +143,7 @@ public final class AnnualMarkdown {
                 "Criterion first satisfied",
                 year.part().review().score().metOn().map(day -> "on " + day).orElse("not in these days"));
         year.remarks().forEach(this::remark);
-        year.told().forEach(line -> told(year.part(), line));
+        told(year);
         if (year.told().isEmpty()) {
             page.bullet("Told in these days", "no report was written into a folder, so none is on file");
         }
@@ -116,12 +166,18 @@ public final class AnnualMarkdown {
 
     private record Line(String label, String words) {}
 
-    private void told(GoalPart part, ReportLine line) {
-        page.bullet(
-                "Told as of " + line.asOf() + (line.period().isBlank() ? "" : ", " + line.period()),
-                (line.judgement().isBlank() ? "no judgement" : line.judgement())
-                        + (line.value().isBlank()
-                                ? ", no value"
-                                : ", latest value " + new PastMarkdown(page, part).shown(line.value())));
+    /** A page that was made again with the same words was not told twice. */
+    private void told(YearOfGoal year) {
+        Set<String> told = new LinkedHashSet<>();
+        for (ReportLine line : year.told()) {
+            told.add((line.period().isBlank() ? "" : line.period() + ", ") + "as of " + line.asOf() + ": "
+                    + (line.judgement().isBlank() ? "no judgement" : line.judgement())
+                    + (line.value().isBlank()
+                            ? ", no value"
+                            : ", latest value " + new PastMarkdown(page, year.part()).shown(line.value())));
+        }
+        if (!told.isEmpty()) {
+            page.bullet("Told in these days", String.join("; ", told));
+        }
     }
 }

@@ -54,6 +54,44 @@ final class ChangeMarkdown {
         }
     }
 
+    /** What a meeting asks: how far, at which rate, and what is expected by the date. */
+    void summary() {
+        page.bullet("Change since the baseline", said(side.change().map(this::change)) + wayOf());
+        page.bullet("Beyond the measure's own wavering", beyondError());
+        page.bullet(
+                "Change per week",
+                trend.sessions() < 2
+                        ? NOT_KNOWN + Counted.of(trend.sessions(), "session") + " with a value; a line needs 2"
+                        : rate(trend.own().slopePerWeek(), trend.slopeInterval()) + " from "
+                                + Counted.of(trend.sessions(), "session") + needed());
+        if (side.review().forecast() instanceof Forecast.Outlook outlook) {
+            boolean keep = part.goal().aim() == GoalAim.KEEP;
+            page.bullet(
+                    "Expected for " + part.words().due(),
+                    forecast(outlook) + "; chance " + (keep ? "that the target is still held " : "to reach the goal ")
+                            + chance.text(keep ? outlook.chanceLine() : outlook.chance())
+                            + (keep || outlook.chance() == outlook.chanceLine()
+                                    ? ""
+                                    : " as its criterion is written; for the line alone "
+                                            + chance.text(outlook.chanceLine())));
+        } else if (side.review().forecast() instanceof Forecast.NoOutlook none) {
+            page.bullet("Forecast and chance", NOT_KNOWN + none.reason());
+        }
+    }
+
+    private String wayOf() {
+        return part.goal().aim() == GoalAim.REACH && side.shareOfWay().isEstimated()
+                ? "; " + ChanceWords.wholePercent(side.shareOfWay().orElseThrow()) + " of the way to the target"
+                : "";
+    }
+
+    private String needed() {
+        return part.goal().aim() == GoalAim.REACH && trend.neededPerWeek().isEstimated()
+                ? "; needed from baseline to target "
+                        + signedRate(trend.neededPerWeek().orElseThrow())
+                : "";
+    }
+
     private String beyondError() {
         MeasurementError.Finding finding = side.beyondError();
         String figures =

@@ -18,7 +18,6 @@ public final class FamilyHtml {
             FamilyMarkdown.write(letter, markdown);
             documents.add(new HtmlPage.Document(
                     markdown.toString(),
-                    List.of(),
                     HtmlPage.Paper.UPRIGHT,
                     letter.words().language()));
         }

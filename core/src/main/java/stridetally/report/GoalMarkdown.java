@@ -109,6 +109,32 @@ final class GoalMarkdown {
         page.paragraph("A probe is a try that is measured; practice is a try that is taught and is in no value.");
     }
 
+    /** The same in a line each: what was permitted, and how many tries had which. */
+    void helpSummary(GoalPart part) {
+        page.heading(3, "Help and prompts");
+        page.bullet("Permitted", part.words().help() + "; prompts: " + part.words().prompt());
+        counts("help", HelpTable.ofHelp(part.help()));
+        counts("prompt", HelpTable.ofPrompts(part.help()));
+    }
+
+    private void counts(String of, HelpTable table) {
+        StringJoiner measured = new StringJoiner(", ");
+        StringJoiner taught = new StringJoiner(", ");
+        HelpTable.Row all = table.all();
+        for (HelpTable.Row row : table.rows()) {
+            if (row.probeNow() > 0) {
+                measured.add(row.word() + " " + share(row.probeNow(), all.probeNow()));
+            }
+            if (row.practiceNow() > 0) {
+                taught.add(row.word() + " " + share(row.practiceNow(), all.practiceNow()));
+            }
+        }
+        page.bullet("Measured tries by " + of, measured.length() == 0 ? "none" : measured.toString());
+        if (taught.length() > 0) {
+            page.bullet("Taught tries by " + of + ", in no value", taught.toString());
+        }
+    }
+
     /** By its word: places on the scale are never reckoned with. */
     private void most(GoalPart part) {
         String now = most(part.help().probeNow());
@@ -154,13 +180,13 @@ final class GoalMarkdown {
 
     /** {@code 14 (82 %)}: tries at a level, and their share of all tries of the column. */
     private static Cell part(int tries, int all) {
-        return Cell.code(
-                tries == 0
-                        ? "0"
-                        : tries + " ("
-                                + BigDecimal.valueOf(100L * tries)
-                                        .divide(BigDecimal.valueOf(all), 0, RoundingMode.HALF_UP)
-                                + " %)");
+        return Cell.code(tries == 0 ? "0" : share(tries, all));
+    }
+
+    private static String share(int tries, int all) {
+        return tries + " ("
+                + BigDecimal.valueOf(100L * tries).divide(BigDecimal.valueOf(all), 0, RoundingMode.HALF_UP)
+                + " %)";
     }
 
     /** Changes of strategy. */
@@ -251,7 +277,23 @@ final class GoalMarkdown {
     }
 
     /** How it is measured and computed. */
-    void howMeasured(GoalPart part) {
+    private void howMeasured(GoalPart part) {
+        measured(part);
+        bullets(MethodLine.sentences(part, method));
+    }
+
+    /** The same in one paragraph. */
+    void measuredSummary(GoalPart part) {
+        page.heading(3, "How it is measured");
+        GoalWords words = part.words();
+        page.paragraph("Counted: " + words.measured() + "; " + words.better() + ". "
+                + (words.side().isEmpty() ? "" : "Sides: " + words.side() + ". ")
+                + "Taken: " + words.taken() + ". Tries count at: " + words.places() + ". A session is worth "
+                + words.valued() + ".");
+    }
+
+    /** How it is measured. */
+    void measured(GoalPart part) {
         page.heading(3, "How it is measured");
         GoalWords words = part.words();
         page.bullet("What is counted", words.measured() + "; " + words.better());
@@ -261,6 +303,5 @@ final class GoalMarkdown {
         page.bullet("How it is taken", words.taken());
         page.bullet("Where tries count", words.places());
         page.bullet("What a session is worth", words.valued());
-        bullets(MethodLine.sentences(part, method));
     }
 }

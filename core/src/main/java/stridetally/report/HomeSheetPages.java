@@ -48,7 +48,6 @@ public final class HomeSheetPages {
             for (FamilyWords words : languages) {
                 documents.add(new HtmlPage.Document(
                         HomeSheetMarkdown.of(page.sheet(), page.paper(), words),
-                        List.of(),
                         HtmlPage.Paper.SHEET,
                         words.language()));
             }

@@ -15,11 +15,13 @@ import org.commonmark.renderer.html.HtmlWriter;
 final class HtmlCharts implements NodeRenderer {
     private final HtmlWriter html;
     private final Deque<ChartData> charts;
+    private final HtmlPage.Sessions sessions;
     private final Supplier<String> ids;
 
-    HtmlCharts(HtmlWriter html, Deque<ChartData> charts, Supplier<String> ids) {
+    HtmlCharts(HtmlWriter html, Deque<ChartData> charts, HtmlPage.Sessions sessions, Supplier<String> ids) {
         this.html = html;
         this.charts = charts;
+        this.sessions = sessions;
         this.ids = ids;
     }
 
@@ -37,7 +39,9 @@ final class HtmlCharts implements NodeRenderer {
         html.raw(SvgChart.within(data, ids.get()));
         html.tag("/figure");
         html.line();
-        table(data);
+        if (sessions == HtmlPage.Sessions.AS_A_TABLE) {
+            table(data);
+        }
     }
 
     private void table(ChartData data) {

@@ -38,6 +38,8 @@ final class HtmlPage {
         UPRIGHT("<article"),
         /** One page, close set, whose tasks are never cut. */
         SHEET("<article class=\"sheet\""),
+        /** Close set, so that a goal takes one or two pages. */
+        REVIEW("<article class=\"review\""),
         LYING("<article class=\"lying\""),
         /** To be filled in by hand: rows high enough to write in. */
         FORM("<article class=\"lying form\"");
@@ -49,6 +51,12 @@ final class HtmlPage {
         }
     }
 
+    /** Whether the sessions of a chart stand below it, too. */
+    enum Sessions {
+        AS_A_TABLE,
+        IN_THE_CHART
+    }
+
     /**
      * One document.
      *
@@ -56,14 +64,24 @@ final class HtmlPage {
      * @param charts one for each fenced block, in their order
      * @param language the code of the language of its words
      */
-    record Document(String markdown, List<ChartData> charts, Paper paper, String language) {
+    record Document(String markdown, List<ChartData> charts, Paper paper, String language, Sessions sessions) {
         Document {
             charts = List.copyOf(charts);
         }
 
         /** In English. */
         Document(String markdown, List<ChartData> charts, Paper paper) {
-            this(markdown, charts, paper, ENGLISH);
+            this(markdown, charts, paper, ENGLISH, Sessions.AS_A_TABLE);
+        }
+
+        /** In a language, without charts. */
+        Document(String markdown, Paper paper, String language) {
+            this(markdown, List.of(), paper, language, Sessions.AS_A_TABLE);
+        }
+
+        /** In English, with charts. */
+        Document(String markdown, List<ChartData> charts, Paper paper, Sessions sessions) {
+            this(markdown, charts, paper, ENGLISH, sessions);
         }
     }
 
@@ -107,7 +125,7 @@ final class HtmlPage {
                 .escapeHtml(true)
                 .sanitizeUrls(true)
                 .nodeRendererFactory(context -> new HtmlTables(context.getWriter(), context))
-                .nodeRendererFactory(context -> new HtmlCharts(context.getWriter(), charts, this::nextId))
+                .nodeRendererFactory(context -> new HtmlCharts(context.getWriter(), charts, document.sessions(), this::nextId))
                 .attributeProviderFactory(context -> (node, tag, attributes) -> {
                     if (node instanceof Heading heading && heading.getLevel() == 2 && isGoal(heading)) {
                         attributes.put("class", "goal");

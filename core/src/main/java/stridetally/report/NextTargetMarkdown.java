@@ -12,9 +12,12 @@ import stridetally.stats.Estimate;
 
 /** A range for the next target of one side, with what it was reckoned from; or why there is none. */
 final class NextTargetMarkdown {
-    /** What the range is and is not. */
+    /** Below each range: what it is not. How it is reckoned is said once. */
+    static final String SUGGESTION = "The range is a suggestion, no promise and no forecast of this child. The team decides.";
+
+    /** What the range is. */
     static final String RULE =
-            "The range is a suggestion, no promise and no forecast of this child: if change goes on as it"
+            "If change goes on as it"
                     + " has, 4 of 5 children with such a record reach its near end and 1 of 5 its far end. The child's own rate and"
                     + " that of the other students are weighed together; one year's rate is not taken to hold for the next. Rates are per week of school; long breaks"
                     + " stand still. Growth, illness, surgery, a new device or a change of services are not in it. The team decides.";
@@ -23,10 +26,8 @@ final class NextTargetMarkdown {
     private final YearOfGoal year;
     private final YearOfGoal.YearOfSide side;
     private final ShownUnit unit;
-    private final TeamReport.Method method;
 
-    NextTargetMarkdown(MarkdownPage page, YearOfGoal year, YearOfGoal.YearOfSide side, TeamReport.Method method) {
-        this.method = method;
+    NextTargetMarkdown(MarkdownPage page, YearOfGoal year, YearOfGoal.YearOfSide side) {
         this.page = page;
         this.year = year;
         this.side = side;
@@ -37,11 +38,10 @@ final class NextTargetMarkdown {
         String label = "A reachable range" + PresentMarkdown.of(side, ", ");
         if (!side.next().isEstimated()) {
             page.bullet(label, "none is suggested: " + side.next().reason());
-            help();
             return;
         }
         ReachableTarget next = side.next().orElseThrow();
-        page.bullet(label, range(next) + " by " + next.by());
+        page.bullet(label, range(next) + " by " + next.by() + "; present target: " + present(next));
         page.bullet(
                 "From",
                 unit.text(next.present()) + ", the mean of the last " + Counted.of(next.presentSessions(), "session")
@@ -50,25 +50,30 @@ final class NextTargetMarkdown {
                         + " weeks of school at " + rate(next.rate()) + " a week" + shrinking());
         page.bullet("The child's own rate", own(next.own()));
         page.bullet("The other students", others(next.others()));
-        page.bullet("The present target", present(next));
-        year.part()
-                .review()
-                .score()
-                .measure()
-                .map(Measure::cautions)
-                .filter(words -> !words.isBlank())
-                .ifPresent(words -> page.bullet("Of this measure", words));
         if (next.cut()) {
             page.bullet(
                     "An end of the range is cut",
                     "at the last value that the catalogue holds plausible; a harder way of taking the measure, or another"
                             + " measure, may serve better");
         }
-        help();
+    }
+
+    /** What holds of all sides: what the measure asks for, and less help. */
+    static void together(MarkdownPage page, YearOfGoal year, TeamReport.Method method) {
+        if (year.sides().stream().anyMatch(side -> side.next().isEstimated())) {
+            year.part()
+                    .review()
+                    .score()
+                    .measure()
+                    .map(Measure::cautions)
+                    .filter(words -> !words.isBlank())
+                    .ifPresent(words -> page.bullet("Of this measure", words));
+        }
+        help(page, year, method);
     }
 
     /** Less help for the same is a target as well, where most tries need some. */
-    private void help() {
+    private static void help(MarkdownPage page, YearOfGoal year, TeamReport.Method method) {
         HelpCounts now = year.part().help().probeNow();
         now.help().stream()
                 .max(Comparator.comparingInt(HelpCounts.AtLevel::tries))

@@ -53,6 +53,14 @@ final class PageStyle {
               article.sheet h3 { font-size: 9.5pt; margin: 1.5mm 0 0.5mm; }
               article.sheet p, article.sheet ul { margin: 0.5mm 0; }
               article.sheet ul { break-inside: avoid; }
+              article.review { font-size: 9pt; line-height: 1.25; }
+              article.review h3 { font-size: 10pt; margin: 2mm 0 0.5mm; }
+              article.review h2 { margin-top: 3mm; }
+              article.review p, article.review ul { margin: 0.3mm 0; }
+              article.review figure { margin: 1mm 0; }
+              article.review figure svg { max-width: 122mm; }
+              article.review table { font-size: 8pt; margin: 1mm 0; }
+              article.review th, article.review td { padding: 0 1.5mm; }
               article.lying { page: lying; }
               article.form td, article.form tbody th { height: 8mm; vertical-align: bottom; }
               table.sessions th, table.sessions td { padding: 0 2mm; }

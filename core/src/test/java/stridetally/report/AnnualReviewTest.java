@@ -106,17 +106,51 @@ class AnnualReviewTest {
         List<ReportLine> told = List.of(
                 line("autumn", "2026-11-20", "off course", 5),
                 line("winter", "2027-03-05", "on course", 12),
+                line("winter", "2027-03-05", "on course", 12),
                 line("later", "2027-03-04", "met", 13),
                 line("before", "2026-02-01", "met", 1));
         AnnualReview review =
                 AnnualReview.all(input(rich()), told, everybody -> true).get(0);
         assertEquals(
-                List.of("autumn", "winter"),
+                List.of("autumn", "winter", "winter"),
                 review.goals().get(0).told().stream().map(ReportLine::period).toList());
         StringBuilder out = new StringBuilder();
-        AnnualMarkdown.write(review, out);
-        assertTrue(out.toString().contains("- **Told as of 2026-11-20, autumn:** off course, latest value 7 steps"));
+        AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out);
+        assertTrue(
+                out.toString()
+                        .contains("- **Told in these days:** autumn, as of 2026-11-20: off course, latest value 7 steps;"
+                                + " winter, as of 2027-03-05: on course, latest value 7 steps\n"),
+                out.toString());
         assertTrue(page(rich()).contains("- **Told in these days:** no report was written into a folder"));
+    }
+
+    /** A meeting reads one or two sheets of paper a goal: no table of sessions, and what holds of all goals said once. */
+    @Test
+    void theSummaryHasEachChartWithItsPeriodsAndNoTableOfSessions() {
+        MadeCaseload made = MadeCaseload.rich();
+        MadeCaseload.Draft second = new MadeCaseload.Draft();
+        second.id = "G-2";
+        made.goals.add(second.goal());
+        String summary = html(made, AnnualMarkdown.Detail.SUMMARY);
+        String everything = html(made, AnnualMarkdown.Detail.EVERYTHING);
+        String sessions = "the sessions of the chart";
+        assertFalse(summary.contains(sessions));
+        assertEquals(2, everything.split(sessions, -1).length - 1);
+        for (String page : List.of(summary, everything)) {
+            assertEquals(2, page.split("Beyond the measure's own wavering", -1).length - 1);
+            assertEquals(2, page.split("a suggestion, no promise", -1).length - 1);
+            assertEquals(1, page.split("4 of 5 children with such a record", -1).length - 1);
+            assertEquals(1, page.split("Judgement: on course from", -1).length - 1);
+        }
+        assertFalse(summary.contains("robust against odd sessions"));
+        assertTrue(everything.contains("robust against odd sessions"));
+        assertTrue(summary.contains("report --for review --explain"));
+    }
+
+    private static String html(MadeCaseload made, AnnualMarkdown.Detail detail) {
+        StringBuilder out = new StringBuilder();
+        AnnualHtml.write(AnnualReview.all(input(made), List.of(), everybody -> true), detail, out);
+        return out.toString();
     }
 
     private static ReportLine line(String period, String asOf, String word, int lastEntry) {
@@ -155,7 +189,7 @@ class AnnualReviewTest {
     private static String page(MadeCaseload made) {
         StringBuilder out = new StringBuilder();
         AnnualReview.all(input(made), List.of(), everybody -> true)
-                .forEach(review -> AnnualMarkdown.write(review, out));
+                .forEach(review -> AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out));
         return out.toString();
     }
 }

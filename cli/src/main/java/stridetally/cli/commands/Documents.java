@@ -31,6 +31,7 @@ import stridetally.logbook.LogbookWriter;
 import stridetally.logbook.StudentRecord;
 import stridetally.model.StudentCode;
 import stridetally.problem.InputRefused;
+import stridetally.report.AnnualMarkdown;
 import stridetally.report.AnnualReview;
 import stridetally.report.CaseloadReport;
 import stridetally.report.FamilyLetter;
@@ -118,10 +119,12 @@ final class Documents {
             if (reviews.isEmpty()) {
                 throw new InputRefused("no review to write: no student shown has a goal in these days");
             }
+            AnnualMarkdown.Detail detail =
+                    about.explain() ? AnnualMarkdown.Detail.EVERYTHING : AnnualMarkdown.Detail.SUMMARY;
             if (folder.isPresent()) {
-                AnnualOutput.apart(reviews, folder.get(), format);
+                AnnualOutput.apart(reviews, detail, folder.get(), format);
             } else {
-                output.write(console, AnnualOutput.together(reviews, format));
+                output.write(console, AnnualOutput.together(reviews, detail, format));
             }
         }
         if (kinds.contains(ReportFor.GROUPS)) {

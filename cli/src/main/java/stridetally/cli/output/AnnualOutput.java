@@ -7,6 +7,7 @@ import stridetally.cli.options.Format;
 import stridetally.cli.options.PageFormat;
 import stridetally.report.AnnualHtml;
 import stridetally.report.AnnualMarkdown;
+import stridetally.report.AnnualMarkdown.Detail;
 import stridetally.report.AnnualReview;
 import stridetally.report.AnnualRows;
 import stridetally.table.TableWriter;
@@ -16,15 +17,15 @@ public final class AnnualOutput {
     private AnnualOutput() {}
 
     /** All one after another, or as one table. */
-    public static Content together(List<AnnualReview> reviews, PageFormat format) {
+    public static Content together(List<AnnualReview> reviews, Detail detail, PageFormat format) {
         return Content.text(out -> {
             switch (format) {
-                case HTML -> AnnualHtml.write(reviews, out);
+                case HTML -> AnnualHtml.write(reviews, detail, out);
                 case MARKDOWN -> {
                     String between = "";
                     for (AnnualReview review : reviews) {
                         out.append(between);
-                        AnnualMarkdown.write(review, out);
+                        AnnualMarkdown.write(review, detail, out);
                         between = "\n---\n\n";
                     }
                 }
@@ -38,10 +39,10 @@ public final class AnnualOutput {
     }
 
     /** A file for each student; its name is never that of the team's page. */
-    public static void apart(List<AnnualReview> reviews, OutputFolder folder, PageFormat format) {
+    public static void apart(List<AnnualReview> reviews, Detail detail, OutputFolder folder, PageFormat format) {
         for (AnnualReview review : reviews) {
             String name = ReportOutput.fileName(review.head().code()) + "-review" + format.extension();
-            folder.write(name, together(List.of(review), format));
+            folder.write(name, together(List.of(review), detail, format));
         }
     }
 }
