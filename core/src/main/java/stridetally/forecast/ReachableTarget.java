@@ -4,12 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import stridetally.measures.Measure;
-import stridetally.measures.Range;
 import stridetally.model.Direction;
 import stridetally.model.GoalAim;
 import stridetally.stats.Estimate;
 import stridetally.trend.Point;
-import stridetally.units.Amount;
 
 /**
  * A range in which a next target may lie: where the child stands, carried on for the school weeks up to a day at a rate that
@@ -18,8 +16,8 @@ import stridetally.units.Amount;
  * sessions). It is a suggestion and no forecast of one child; the team decides.
  *
  * <p>What is better when less is carried on as a share of itself, present * exp(-gain / present), because a time cannot fall
- * below nothing. The near end is never worse than where the child stands. Both ends are cut at what the catalogue holds
- * plausible. Amounts are in the measure's unit.
+ * below nothing. The near end is never worse than where the child stands. Neither end lies beyond a {@link Ceiling}.
+ * Amounts are in the measure's unit.
  *
  * @param by the day to which it is carried on
  * @param weeks of the school's clock up to then
@@ -29,7 +27,7 @@ import stridetally.units.Amount;
  * @param own the child's own rate, or why it has none
  * @param others what the other students say, or why they say nothing
  * @param rate weighed together, per week
- * @param cut whether an end was cut at what is plausible
+ * @param ceiling at which an end was cut; empty when none was
  */
 public record ReachableTarget(
         LocalDate by,
@@ -43,7 +41,7 @@ public record ReachableTarget(
         double rate,
         double near,
         double far,
-        boolean cut) {
+        Optional<Ceiling> ceiling) {
     /** Sessions that the present level is taken from; our choice. */
     public static final int PRESENT_SESSIONS = 3;
 
@@ -68,12 +66,19 @@ public record ReachableTarget(
     /**
      * The range for one side of a goal, or why there is none.
      *
+     * @param wayEnd how many steps a line or a beam holds, where the goal names one
      * @param clock of the student's school
      * @param asOf the day from which it is carried on
      * @param by the day of the next target, after {@code asOf}
      */
     public static Estimate<ReachableTarget> of(
-            GoalReview goal, SideReview side, CaseloadRates rates, SchoolClock clock, LocalDate asOf, LocalDate by) {
+            GoalReview goal,
+            SideReview side,
+            Optional<Ceiling> wayEnd,
+            CaseloadRates rates,
+            SchoolClock clock,
+            LocalDate asOf,
+            LocalDate by) {
         Optional<Measure> measure = goal.score().measure();
         Optional<Direction> better = measure.flatMap(Measure::better);
         List<Point> points = side.trend().series().points();
@@ -101,12 +106,15 @@ public record ReachableTarget(
         if (gains.far() <= 0) {
             return Estimate.notEstimable("the rates point to no gain by " + by);
         }
-        Measure known = measure.orElseThrow();
-        double openNear = carried(present, way, Math.max(0, gains.near()));
-        double openFar = carried(present, way, gains.far());
-        double near = plausible(known, openNear);
-        double far = plausible(known, openFar);
-        boolean cut = near != openNear || far != openFar;
+        Optional<Ceiling> ceiling =
+                Ceiling.nearest(measure.orElseThrow(), points, goal.score().highestCap(), wayEnd);
+        if (ceiling.isPresent() && !ceiling.get().isBeyond(present, way)) {
+            return Estimate.notEstimable(ceiling.get().reached());
+        }
+        double near = within(ceiling, way, carried(present, way, Math.max(0, gains.near())));
+        double far = carried(present, way, gains.far());
+        Optional<Ceiling> cut =
+                ceiling.filter(one -> way * (far - one.value()) > 0);
         return Estimate.of(new ReachableTarget(
                 by,
                 weeks,
@@ -118,7 +126,7 @@ public record ReachableTarget(
                 others,
                 rate.perWeek(),
                 near,
-                far,
+                within(ceiling, way, far),
                 cut));
     }
 
@@ -127,13 +135,7 @@ public record ReachableTarget(
         return way > 0 || present <= 0 ? present + way * gain : present * Math.exp(-gain / present);
     }
 
-    private static double plausible(Measure measure, double value) {
-        return within(measure.possible(), within(measure.plausible(), value));
-    }
-
-    private static double within(Range range, double value) {
-        double low = range.low().map(Amount::value).orElse(Double.NEGATIVE_INFINITY);
-        double high = range.high().map(Amount::value).orElse(Double.POSITIVE_INFINITY);
-        return Math.min(Math.max(value, low), high);
+    private static double within(Optional<Ceiling> ceiling, int way, double value) {
+        return ceiling.isPresent() && !ceiling.get().isBeyond(value, way) ? ceiling.get().value() : value;
     }
 }

@@ -39,7 +39,7 @@ public record LineLayout(int lengthFeet, int largeSteps, int smallSteps) {
     private static final Amount TALLEST = Amount.of("140");
     private static final double CENTIMETRES_A_FOOT = 30.48;
     private static final double LARGE_STEP = 0.4;
-    private static final double SMALL_STEP = 0.2;
+    static final double SMALL_STEP = 0.2;
 
     /** For a child of a height in centimetres, which must be positive. */
     public static LineLayout of(Amount heightCm) {
@@ -53,14 +53,18 @@ public record LineLayout(int lengthFeet, int largeSteps, int smallSteps) {
 
     /** From the latest height that was measured within a year before the day. */
     public static Optional<LineLayout> of(StudentCode student, List<Body> bodies, LocalDate asOf) {
+        return height(student, bodies, asOf).map(LineLayout::of);
+    }
+
+    /** The latest height in centimetres that was measured within a year before the day. */
+    public static Optional<Amount> height(StudentCode student, List<Body> bodies, LocalDate asOf) {
         return bodies.stream()
                 .filter(one -> one.student().equals(student)
                         && !one.date().isAfter(asOf)
                         && one.date().isAfter(asOf.minusDays(HEIGHT_SERVES_DAYS))
                         && one.heightCm().map(Amount::billionths).orElse(0L) > 0)
                 .max(Comparator.comparing(Body::date))
-                .flatMap(Body::heightCm)
-                .map(LineLayout::of);
+                .flatMap(Body::heightCm);
     }
 
     /** The length in metres to a tenth, as decimal text with a point. */

@@ -96,7 +96,12 @@ public final class AnnualRows {
         cells.add(FigureCells.reasons(List.of(
                 FigureCells.why("present", side.present()),
                 FigureCells.why("share of way", side.side().shareOfWay()),
-                FigureCells.why("next target", side.next()))));
+                FigureCells.why("next target", side.next()),
+                side.next()
+                        .value()
+                        .flatMap(ReachableTarget::ceiling)
+                        .map(one -> "next target: cut, " + CeilingWords.of(one, year.part().unit()))
+                        .orElse(""))));
         return cells;
     }
 

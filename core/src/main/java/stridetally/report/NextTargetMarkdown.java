@@ -50,12 +50,9 @@ final class NextTargetMarkdown {
                         + " weeks of school at " + rate(next.rate()) + " a week" + shrinking());
         page.bullet("The child's own rate", own(next.own()));
         page.bullet("The other students", others(next.others()));
-        if (next.cut()) {
-            page.bullet(
-                    "An end of the range is cut",
-                    "at the last value that the catalogue holds plausible; a harder way of taking the measure, or another"
-                            + " measure, may serve better");
-        }
+        next.ceiling()
+                .ifPresent(ceiling -> page.bullet(
+                        "The ceiling is near" + PresentMarkdown.of(side, ", "), CeilingWords.of(ceiling, unit)));
     }
 
     /** What holds of all sides: what the measure asks for, and less help. */

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stridetally.forecast.CaseloadRates;
+import stridetally.forecast.Ceiling;
 import stridetally.forecast.Judgement;
 import stridetally.forecast.ReachableTarget;
 import stridetally.forecast.SchoolClock;
@@ -79,11 +80,18 @@ public record YearOfGoal(
         boolean closed = part.review().judgement().judgement().equals(Optional.of(Judgement.ENDED));
         List<Period> periods = periods(input, goal, window);
         List<YearOfSide> sides = new ArrayList<>();
+        Optional<Ceiling> wayEnd = CeilingWords.ofWay(input, part);
         for (SidePart side : part.sides()) {
             Estimate<ReachableTarget> next = closed
                     ? Estimate.notEstimable("the goal is closed")
                     : ReachableTarget.of(
-                            part.review(), side.review(), behind.rates(), behind.clock(), window.asOf(), behind.next());
+                            part.review(),
+                            side.review(),
+                            wayEnd,
+                            behind.rates(),
+                            behind.clock(),
+                            window.asOf(),
+                            behind.next());
             sides.add(new YearOfSide(side, present(side), figures(side, periods, goal, window), next));
         }
         return new YearOfGoal(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stridetally.forecast.ReachableTarget;
@@ -60,6 +61,34 @@ class AnnualReviewTest {
         assertTrue(page.contains("- **What it means for the school day and the general curriculum:**"));
         assertTrue(page.contains("- **The team's next target, by which date, with which help:** ______"));
         assertTrue(page.contains("most tries in these days had supervision; the next word with less is modified"));
+    }
+
+    /** The rich caseload's last three sessions have the mean 32/3; 2.4 m hold 12 small steps of 20 cm, and 2 m fewer than were counted. */
+    @Test
+    void noNextTargetLiesBeyondTheEndOfTheLine() {
+        MadeCaseload open = with(draft -> draft.protocol = Map.of());
+        MadeCaseload line = with(draft -> draft.protocol = Map.of("line_length", "2.4m"));
+        ReachableTarget far = year(open).sides().get(0).next().orElseThrow();
+        assertTrue(far.far() > 12 && far.ceiling().isEmpty(), "the line must bind for this test to say something");
+        ReachableTarget next = year(line).sides().get(0).next().orElseThrow();
+        assertEquals(12, next.far());
+        assertTrue(next.near() <= 12);
+        assertTrue(page(line).contains("- **The ceiling is near:** at 12 steps the way is at its end (2.4m long, about 12 small steps"));
+        assertTrue(page(line).contains("a harder task is the way on"));
+        assertFalse(page(open).contains("ceiling"));
+    }
+
+    /** A child at the cap is told of a harder task, not of a number that nobody could see. */
+    @Test
+    void noNextTargetLiesBeyondACap() {
+        MadeCaseload made = new MadeCaseload();
+        made.goals.add(new MadeCaseload.Draft().goal());
+        int day = 1;
+        for (String steps : List.of("4 4", "5 5", "7 7", "8 8", "10 10", ">10 >10", ">10 >10", ">10 >10")) {
+            made.steps("2026-11-0" + day, "supervision", steps);
+            day++;
+        }
+        assertTrue(page(made).contains("none is suggested: the ceiling is reached: tries are stopped there"), page(made));
     }
 
     @Test

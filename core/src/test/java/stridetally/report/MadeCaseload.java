@@ -340,6 +340,7 @@ final class MadeCaseload {
         Set<TrialPlace> places = EnumSet.of(TrialPlace.SCHOOL, TrialPlace.CLINIC);
         GoalAim aim = GoalAim.REACH;
         Optional<GoalEnd> ended = Optional.empty();
+        Map<String, String> protocol = Map.of("shoes", "on");
 
         Goal goal() {
             return new Goal(
@@ -347,7 +348,7 @@ final class MadeCaseload {
                     student,
                     measure.id(),
                     side,
-                    new Protocol(new TreeMap<>(Map.of("shoes", "on"))),
+                    new Protocol(new TreeMap<>(protocol)),
                     statement,
                     routine,
                     amount(baseline),
