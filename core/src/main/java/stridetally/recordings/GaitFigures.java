@@ -215,11 +215,10 @@ final class GaitFigures {
         double left = of.mean(false);
         double right = of.mean(true);
         String none = why.isEmpty() && (of.count(true) == 0 || of.count(false) == 0) ? "one side is missing" : why;
-        none = none.isEmpty() && (left < 0 || right < 0) ? "a side is below 0" : none;
         symmetry(
                 quantity + "-robinson",
                 none,
-                () -> new Symmetry(left, right).index(),
+                () -> Symmetry.of(left, right).flatMap(Symmetry::index),
                 n,
                 x -> x,
                 "%",
@@ -227,7 +226,7 @@ final class GaitFigures {
         symmetry(
                 quantity + "-log-ratio",
                 none,
-                () -> new Symmetry(left, right).logRatio(),
+                () -> Symmetry.of(left, right).flatMap(Symmetry::logRatio),
                 n,
                 x -> x,
                 "%",
@@ -235,7 +234,7 @@ final class GaitFigures {
         symmetry(
                 quantity + "-asymmetry",
                 none,
-                () -> new Symmetry(left, right).index(),
+                () -> Symmetry.of(left, right).flatMap(Symmetry::index),
                 n,
                 x -> Math.abs(x) / 100,
                 "ratio",

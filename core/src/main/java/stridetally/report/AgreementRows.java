@@ -222,9 +222,8 @@ public record AgreementRows(WordScale help, WordScale prompt) {
         Estimate<Kappa> kappa = Kappa.of(counts);
         table.kappa(name + "-kappa", both, kappa);
         String weights = "weighted by places on the scale of logbook.toml";
-        table.share(name + "-kappa-linear", both, kappa.flatMap(one -> one.weighted(Kappa.Weights.LINEAR)), weights);
-        table.share(
-                name + "-kappa-quadratic", both, kappa.flatMap(one -> one.weighted(Kappa.Weights.QUADRATIC)), weights);
+        table.weighted(name + "-kappa-linear", both, kappa, Kappa.Weights.LINEAR, weights);
+        table.weighted(name + "-kappa-quadratic", both, kappa, Kappa.Weights.QUADRATIC, weights);
     }
 
     /** Rows being written. */
@@ -244,6 +243,15 @@ public record AgreementRows(WordScale help, WordScale prompt) {
 
         void kappa(String figure, int n, Estimate<Kappa> kappa) {
             row(figure, n, kappa.map(Kappa::value), kappa.flatMap(one -> one.interval(TrendLine.LEVEL)), "");
+        }
+
+        void weighted(String figure, int n, Estimate<Kappa> kappa, Kappa.Weights weights, String note) {
+            row(
+                    figure,
+                    n,
+                    kappa.flatMap(one -> one.weighted(weights)),
+                    kappa.flatMap(one -> one.weightedInterval(weights, TrendLine.LEVEL)),
+                    note);
         }
 
         void limit(String figure, int n, Estimate<LimitsOfAgreement> limits, Function<Interval, Double> end) {

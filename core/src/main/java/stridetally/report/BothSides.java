@@ -70,7 +70,7 @@ public record BothSides(
         Estimate<Measured> left = value(leftSession);
         Estimate<Measured> right = value(rightSession);
         Estimate<Symmetry> symmetry =
-                exact("left", left).flatMap(one -> exact("right", right).flatMap(other -> symmetry(one, other)));
+                exact("left", left).flatMap(one -> exact("right", right).flatMap(other -> Symmetry.of(one, other)));
         return new BothSides(
                 day.date(),
                 day.label(),
@@ -85,12 +85,6 @@ public record BothSides(
     /** To the billionth, in which values are kept: a difference of doubles has stray digits beyond it. */
     private static double rounded(double difference) {
         return Math.rint(difference * Amount.ONE) / Amount.ONE;
-    }
-
-    private static Estimate<Symmetry> symmetry(double left, double right) {
-        return left < 0 || right < 0
-                ? Estimate.notEstimable("a side is below 0")
-                : Estimate.of(new Symmetry(left, right));
     }
 
     private static Estimate<Measured> value(Optional<Session> session) {

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * category only in use nothing can be said. The weighted forms are for ordered categories, by their places. The table
  * holds counts, the first observer's category by row and the second's by column.
  *
- * @source cohen1960; cohen1968: weights; fleiss1969: standard error
+ * @source cohen1960; cohen1968: weights; fleiss1969: standard errors
  */
 public final class Kappa {
     private final double[][] share;
@@ -119,5 +119,43 @@ public final class Kappa {
             }
         }
         return Estimate.finite(1 - seen / chance);
+    }
+
+    /** Standard error of the weighted kappa for large samples; that of the plain one when the categories are two. */
+    public double weightedStandardError(Weights weights) {
+        int size = rows.length;
+        double farthest = Math.max(1, weights.distance(0, size - 1));
+        double[] ofRow = new double[size];
+        double[] ofColumn = new double[size];
+        double seen = 0;
+        double chance = 0;
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                double weight = 1 - weights.distance(i, j) / farthest;
+                ofRow[i] += weight * columns[j];
+                ofColumn[j] += weight * rows[i];
+                seen += weight * share[i][j];
+                chance += weight * rows[i] * columns[j];
+            }
+        }
+        double sum = 0;
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                double weight = 1 - weights.distance(i, j) / farthest;
+                double part = weight * (1 - chance) - (ofRow[i] + ofColumn[j]) * (1 - seen);
+                sum += share[i][j] * part * part;
+            }
+        }
+        double centre = seen * chance - 2 * chance + seen;
+        double rest = 1 - chance;
+        return Math.sqrt(Math.max(0, sum - centre * centre) / count) / (rest * rest);
+    }
+
+    /** The normal interval of the weighted kappa, cut at -1 and 1. */
+    public Estimate<Interval> weightedInterval(Weights weights, double level) {
+        Estimate<Double> value = weighted(weights);
+        return value.flatMap(one ->
+                        Interval.around(one, CriticalValue.normal(level) * weightedStandardError(weights), level))
+                .map(whole -> new Interval(Math.max(-1, whole.low()), Math.min(1, whole.high()), level));
     }
 }

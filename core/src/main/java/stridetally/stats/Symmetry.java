@@ -19,6 +19,13 @@ public record Symmetry(double left, double right) {
         }
     }
 
+    /** Of two sides, or that one of them is below 0, where neither index nor ratio means anything. */
+    public static Estimate<Symmetry> of(double left, double right) {
+        return left < 0 || right < 0
+                ? Estimate.notEstimable("a side is below 0")
+                : Estimate.of(new Symmetry(left, right));
+    }
+
     /** Right less left, in the unit of the values. */
     public double difference() {
         return right - left;

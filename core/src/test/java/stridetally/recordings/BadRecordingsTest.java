@@ -226,4 +226,34 @@ class BadRecordingsTest {
         assertEquals(1, stance.count(ProblemCode.RECORDING_REFUSED));
         assertTrue(stance.told().contains("and"), stance.told());
     }
+
+    /** The left foot is set down behind the right one at each step: its steps are -0.1 m, those of the right 0.6 m. */
+    @Test
+    void stepsBackHaveNoSymmetry() {
+        MadeRecording walk = MadeRecording.footfalls(steps("-0.1"));
+        assertEquals(-0.1, walk.value("step-length", Side.LEFT), 1e-9);
+        for (String index : new String[] {"robinson", "log-ratio", "asymmetry"}) {
+            assertEquals("a side is below 0", walk.reason("step-length-" + index));
+        }
+        assertTrue(Double.isFinite(walk.value("step-time-robinson")));
+    }
+
+    /** The left foot only comes up to the right one: by hand, 100 * 0.5 / 0.25 and no logarithm of 0. */
+    @Test
+    void stepsOfNoLengthHaveNoLogRatio() {
+        MadeRecording walk = MadeRecording.footfalls(steps("0"));
+        assertEquals(200, walk.value("step-length-robinson"), 1e-9);
+        assertEquals("a side is 0", walk.reason("step-length-log-ratio"));
+    }
+
+    /** Right contacts 0.5 m apart, left ones so far ahead of the right one before. */
+    private static String steps(String ahead) {
+        StringBuilder text = new StringBuilder("time_s,side,x_m,y_m\n");
+        for (int i = 0; i < 8; i++) {
+            double right = i * 0.5;
+            text.append(i).append(",right,").append(right).append(",0\n");
+            text.append(i).append(".5,left,").append(right + Double.parseDouble(ahead)).append(",0\n");
+        }
+        return text.toString();
+    }
 }

@@ -90,4 +90,28 @@ class BothSidesTest {
                 "no value on the left: not tried on this day",
                 days.get(1).index().reason());
     }
+
+    @Test
+    void ofSessionsBelow0ThereIsADifferenceAndNoSymmetry() {
+        BothSides day = BothSides.of(
+                        List.of(session("2026-01-12", known("-1"))), List.of(session("2026-01-12", known("3"))))
+                .get(0);
+        assertEquals(4, day.difference().orElseThrow());
+        assertEquals("a side is below 0", day.index().reason());
+        assertEquals("a side is below 0", day.logRatio().reason());
+    }
+
+    @Test
+    void ofSessionsAt0TheReasonSaysWhatIsMissing() {
+        BothSides one = BothSides.of(
+                        List.of(session("2026-01-12", known("0"))), List.of(session("2026-01-12", known("3"))))
+                .get(0);
+        assertEquals(200, one.index().orElseThrow());
+        assertEquals("a side is 0", one.logRatio().reason());
+        BothSides none = BothSides.of(
+                        List.of(session("2026-01-12", known("0"))), List.of(session("2026-01-12", known("0"))))
+                .get(0);
+        assertEquals("both sides are 0", none.index().reason());
+        assertEquals(0, none.difference().orElseThrow());
+    }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import stridetally.stats.IntraclassCorrelation.Form;
 
 /**
@@ -74,6 +76,50 @@ final class AgreementReferenceTest {
         assertEquals(0.0510018155760778, kappa.standardError(), DIGITS);
         assertEquals(0.473684210526316, kappa.weighted(Kappa.Weights.LINEAR).orElseThrow(), DIGITS);
         assertEquals(0.454545454545455, kappa.weighted(Kappa.Weights.QUADRATIC).orElseThrow(), DIGITS);
+    }
+
+    /**
+     * Standard errors of weighted kappa by the delta method with numeric gradients in R 4.2.2 (Richardson, steps 1e-4 and
+     * 5e-5), which knows nothing of the closed formula; ten digits printed. No published interval of these was at hand.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "20 5 0 3 15 4 1 2 10, 0.679572763684913, 0.07660240906, 0.75, 0.07249399838",
+        "106 10 4 22 28 10 2 12 6, 0.492307692307692, 0.05071860761, 0.566666666666667, 0.05566634016",
+        "88 14 18 10 40 10 2 6 12, 0.473684210526316, 0.05443230918, 0.454545454545455, 0.06645368159"
+    })
+    void weightedKappaHasItsOwnInterval(String cells, double linear, double linearError, double quadratic, double error) {
+        int[][] table = new int[3][3];
+        String[] counts = cells.split(" ");
+        for (int i = 0; i < 9; i++) {
+            table[i / 3][i % 3] = Integer.parseInt(counts[i]);
+        }
+        Kappa kappa = Kappa.of(table).orElseThrow();
+        assertEquals(linearError, kappa.weightedStandardError(Kappa.Weights.LINEAR), 1e-9);
+        assertEquals(error, kappa.weightedStandardError(Kappa.Weights.QUADRATIC), 1e-9);
+        Interval ofLinear = kappa.weightedInterval(Kappa.Weights.LINEAR, 0.95).orElseThrow();
+        assertEquals(linear - 1.959963984540054 * linearError, ofLinear.low(), 1e-8);
+        assertEquals(linear + 1.959963984540054 * linearError, ofLinear.high(), 1e-8);
+        Interval ofSquares =
+                kappa.weightedInterval(Kappa.Weights.QUADRATIC, 0.95).orElseThrow();
+        assertEquals(quadratic + 1.959963984540054 * error, ofSquares.high(), 1e-8);
+    }
+
+    /** With two categories there are no near misses: kappa .4, standard error .1270 (R, Fleiss, Cohen and Everitt). */
+    @Test
+    void ofTwoCategoriesTheWeightedIsThePlain() {
+        Kappa kappa = Kappa.of(new int[][] {{20, 5}, {10, 15}}).orElseThrow();
+        for (Kappa.Weights weights : Kappa.Weights.values()) {
+            assertEquals(0.1269960629311, kappa.weightedStandardError(weights), DIGITS);
+            assertEquals(
+                    0.151092290476661,
+                    kappa.weightedInterval(weights, 0.95).orElseThrow().low(),
+                    DIGITS);
+            assertEquals(
+                    0.648907709523339,
+                    kappa.weightedInterval(weights, 0.95).orElseThrow().high(),
+                    DIGITS);
+        }
     }
 
     @Test

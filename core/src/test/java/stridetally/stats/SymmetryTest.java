@@ -41,7 +41,18 @@ class SymmetryTest {
         // By hand: 100 * 3 / 1.5.
         assertEquals(200, new Symmetry(0, 3).index().orElseThrow());
         assertFalse(new Symmetry(0, 3).logRatio().isEstimated());
+        assertEquals("both sides are 0", new Symmetry(0, 0).index().reason());
+        assertEquals("a side is 0", new Symmetry(0, 3).logRatio().reason());
+        assertEquals("a side is 0", new Symmetry(3, 0).logRatio().reason());
         assertThrows(IllegalArgumentException.class, () -> new Symmetry(-1, 3));
         assertThrows(IllegalArgumentException.class, () -> new Symmetry(1, Double.NaN));
+    }
+
+    /** -1 and 3 would give an index of 400, beyond its bound, and a logarithm of a number below 0. */
+    @ParameterizedTest
+    @CsvSource({"-1,3", "3,-1", "-1,-3", "-0.001,0"})
+    void aSideBelow0IsSaid(double left, double right) {
+        assertEquals("a side is below 0", Symmetry.of(left, right).reason());
+        assertFalse(Symmetry.of(left, right).flatMap(Symmetry::index).isEstimated());
     }
 }
