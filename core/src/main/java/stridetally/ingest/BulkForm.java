@@ -62,6 +62,11 @@ record BulkForm(ByteSource bytes, TrialForm form, LogRules rules, LocalDate asOf
         return form.headings().size();
     }
 
+    /** Where a column stands, from 0; below 0 when it is not there. */
+    int column(TrialColumn column) {
+        return form.first().column(column) - 1;
+    }
+
     Dialect dialect() {
         return Dialect.COMMA;
     }

@@ -2,7 +2,9 @@ package stridetally.scoring;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import stridetally.ingest.SeriesNumbers;
+import stridetally.ingest.TrialSink;
 import stridetally.measures.Measure;
 import stridetally.model.Level;
 import stridetally.model.MeasureId;
@@ -42,9 +45,17 @@ public final class DerivedWalks {
     }
 
     /** One child's walks at one place. */
-    private record Walker(String source, StudentCode student, TrialPlace place, Use use) {
+    private record Walker(String source, StudentCode student, TrialPlace place, Use use) implements Comparable<Walker> {
         static Walker of(SeriesKey key) {
             return new Walker(key.source(), key.student(), key.place(), key.use());
+        }
+
+        @Override
+        public int compareTo(Walker other) {
+            int order = source.compareTo(other.source);
+            order = order != 0 ? order : student.compareTo(other.student);
+            order = order != 0 ? order : place.compareTo(other.place);
+            return order != 0 ? order : use.compareTo(other.use);
         }
 
         // By hand: a record makes its own at run time, which costs a small run ten milliseconds.
@@ -63,29 +74,35 @@ public final class DerivedWalks {
         }
     }
 
-    private record SessionOf(Walker walker, int day, String label) {
+    /** A session of the walker at hand. */
+    private record SessionOf(int day, String label) {
         @Override
         public boolean equals(@Nullable Object other) {
-            return other instanceof SessionOf that
-                    && day == that.day
-                    && label.equals(that.label)
-                    && walker.equals(that.walker);
+            return other instanceof SessionOf that && day == that.day && label.equals(that.label);
         }
 
         @Override
         public int hashCode() {
-            return 31 * (31 * walker.hashCode() + day) + label.hashCode();
+            return 31 * day + label.hashCode();
         }
     }
 
-    private final SessionTable table;
+    private final SeriesSessions tries;
+    private final SeriesNumbers numbers;
+    private final TrialSink into;
     private final WalkFigures figures;
     private final Taker taker;
     private final Map<Walker, List<Integer>> partsOf = new LinkedHashMap<>();
+    private final Map<Walker, List<Integer>> measuresOf = new HashMap<>();
+
+    /** What the walker at hand has logged values of. */
     private final Map<WalkMeasure, Set<SessionOf>> logged = new TreeMap<>();
 
-    private DerivedWalks(SessionTable table, WalkFigures figures, Taker taker) {
-        this.table = table;
+    private DerivedWalks(
+            SeriesSessions tries, SeriesNumbers numbers, TrialSink into, WalkFigures figures, Taker taker) {
+        this.tries = tries;
+        this.numbers = numbers;
+        this.into = into;
         this.figures = figures;
         this.taker = taker;
     }
@@ -99,7 +116,17 @@ public final class DerivedWalks {
     public static void into(
             SessionTable table, Function<MeasureId, Optional<Measure>> measures, LegLengths legs, Taker taker) {
         if (parts(table.numbers())) {
-            new DerivedWalks(table, new WalkFigures(measures, legs), taker).run();
+            new DerivedWalks(table.index(), table.numbers(), table, new WalkFigures(measures, legs), taker).run();
+        }
+    }
+
+    /** The same for a long log, of which nothing is known but its tries. */
+    public static void into(LogRuns log, Function<MeasureId, Optional<Measure>> measures, Taker taker) {
+        if (parts(log.numbers())) {
+            SeriesNumbers numbers = new SeriesNumbers();
+            TrialRuns derived = new TrialRuns();
+            new DerivedWalks(log, numbers, derived, new WalkFigures(measures, LegLengths.none()), taker).run();
+            log.add(numbers, derived);
         }
     }
 
@@ -119,42 +146,71 @@ public final class DerivedWalks {
     }
 
     private void run() {
-        SeriesNumbers numbers = table.numbers();
-        SessionIndex index = table.index();
-        for (int series = 0; series < index.seriesCount(); series++) {
-            SeriesKey key = numbers.key(series);
+        SeriesNumbers numbered = tries.numbers();
+        for (int series = 0; series < tries.seriesCount(); series++) {
+            SeriesKey key = numbered.key(series);
             if (WalkPart.of(key.measure()).isPresent()) {
-                partsOf.computeIfAbsent(Walker.of(key), any -> new ArrayList<>())
-                        .add(series);
+                of(partsOf, key).add(series);
+            } else if (WalkMeasure.of(key.measure()).isPresent()) {
+                of(measuresOf, key).add(series);
             }
-            WalkMeasure.of(key.measure()).ifPresent(measure -> note(measure, key, index));
         }
-        partsOf.forEach((walker, series) -> walker(walker, series, index));
+        // By student and protocol, so that the order of the rows in the files decides nothing.
+        List<Walker> walkers = new ArrayList<>(partsOf.keySet());
+        Collections.sort(walkers);
+        for (Walker walker : walkers) {
+            logged.clear();
+            for (int series : measuresOf.getOrDefault(walker, List.of())) {
+                note(series);
+            }
+            List<Integer> series = new ArrayList<>(partsOf.getOrDefault(walker, List.of()));
+            series.sort((one, other) -> byProtocol(numbered.key(one), numbered.key(other)));
+            walker(series);
+        }
     }
 
-    private void note(WalkMeasure measure, SeriesKey key, SessionIndex index) {
+    private static List<Integer> of(Map<Walker, List<Integer>> map, SeriesKey key) {
+        Walker walker = Walker.of(key);
+        List<Integer> series = map.get(walker);
+        if (series == null) {
+            series = new ArrayList<>();
+            map.put(walker, series);
+        }
+        return series;
+    }
+
+    private static int byProtocol(SeriesKey one, SeriesKey other) {
+        int order = one.measure().compareTo(other.measure());
+        order = order != 0 ? order : one.side().compareTo(other.side());
+        return order != 0
+                ? order
+                : one.protocol().text().compareTo(other.protocol().text());
+    }
+
+    private void note(int series) {
+        WalkMeasure measure =
+                WalkMeasure.of(tries.numbers().key(series).measure()).orElseThrow();
         Set<SessionOf> sessions = logged.computeIfAbsent(measure, any -> new HashSet<>());
-        int series = table.numbers().number(key);
-        for (TrialGroup session : index.of(series)) {
-            sessions.add(new SessionOf(Walker.of(key), session.day(), session.label()));
+        for (TrialGroup session : tries.joined(List.of(series))) {
+            sessions.add(new SessionOf(session.day(), session.label()));
         }
     }
 
-    private void walker(Walker walker, List<Integer> series, SessionIndex index) {
-        Map<Integer, Map<String, Map<Integer, List<PartTry>>>> tries = new TreeMap<>();
+    private void walker(List<Integer> series) {
+        Map<Integer, Map<String, Map<Integer, List<PartTry>>>> walks = new TreeMap<>();
         Set<WalkPart> ever = EnumSet.noneOf(WalkPart.class);
         long count = 0;
         for (int one : series) {
-            SeriesKey key = table.numbers().key(one);
+            SeriesKey key = tries.numbers().key(one);
             WalkPart part = WalkPart.of(key.measure()).orElseThrow();
             ever.add(part);
             if (WalkFigures.distance(key.protocol()).isPresent()) {
                 ever.add(WalkPart.DISTANCE);
             }
-            for (TrialGroup session : index.of(one)) {
+            for (TrialGroup session : tries.joined(List.of(one))) {
                 for (int row = 0; row < session.size(); row++) {
                     count++;
-                    tries.computeIfAbsent(session.day(), any -> new TreeMap<>())
+                    walks.computeIfAbsent(session.day(), any -> new TreeMap<>())
                             .computeIfAbsent(session.label(), any -> new TreeMap<>())
                             .computeIfAbsent(session.number(row), any -> new ArrayList<>())
                             .add(PartTry.of(part, key, session, row));
@@ -165,9 +221,9 @@ public final class DerivedWalks {
             taker.alone(count);
             return;
         }
-        tries.forEach((day, labels) -> labels.forEach((label, numbered) -> numbered.forEach((number, parts) -> {
+        walks.forEach((day, labels) -> labels.forEach((label, numbered) -> numbered.forEach((number, parts) -> {
             for (List<PartTry> walk : PartTry.byProtocol(parts)) {
-                derive(walk, new SessionOf(walker, day, label), number, ever);
+                derive(walk, new SessionOf(day, label), number, ever);
             }
         })));
     }
@@ -207,8 +263,7 @@ public final class DerivedWalks {
                 prompt,
                 origin,
                 outcome.madeOf());
-        SeriesNumbers numbers = table.numbers();
-        table.trial(
+        into.trial(
                 numbers.number(key),
                 session.day(),
                 numbers.label(made.label()),

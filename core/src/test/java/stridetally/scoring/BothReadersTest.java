@@ -15,20 +15,20 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import stridetally.ingest.BulkLog;
+import stridetally.ingest.BulkWatch;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.DateOrder;
-import stridetally.ingest.LogRow;
+import stridetally.ingest.LogFile;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.SeriesNumbers;
-import stridetally.ingest.TextSource;
+import stridetally.ingest.StudentRange;
 import stridetally.ingest.TrialFeed;
-import stridetally.ingest.TrialLog;
+import stridetally.ingest.UsualFile;
+import stridetally.ingest.WhichReader;
 import stridetally.measures.Catalogue;
 import stridetally.model.Settings;
-import stridetally.model.Trial;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemTally;
-import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
 import stridetally.units.DecimalMark;
 
@@ -234,23 +234,31 @@ final class BothReadersTest {
         return choices[random.nextInt(choices.length)];
     }
 
+    /** What the fast reader gives; empty when it leaves the log to the usual one. */
     private static Optional<String> bulk(byte[] bytes, int parts) {
-        BulkLog.How<TrialRuns> how = new BulkLog.How<>(rules(), AS_OF, parts, 64, TrialRuns::new);
-        return BulkLog.read(new Bytes(bytes), how).map(log -> {
-            LogRuns runs =
-                    new LogRuns(log.parts().stream().map(BulkLog.Part::sink).toList());
-            return all(log.count(), log.setAside(), log.ahead(), log.problems(), runs);
-        });
+        BulkLog.How<TrialRuns> how = new BulkLog.How<>(
+                any -> rules(),
+                AS_OF,
+                parts,
+                64,
+                StudentRange.ALL,
+                any -> new TrialRuns(),
+                any -> true,
+                BulkWatch.NONE);
+        BulkLog<TrialRuns> log = BulkLog.read(List.of(new Bytes(bytes)), how);
+        LogFile file = log.files().get(0);
+        return file.by() == WhichReader.FAST
+                ? Optional.of(all(file, log.problems(), new LogRuns(log.parts())))
+                : Optional.empty();
     }
 
     private static String usual(byte[] bytes) {
+        SeriesNumbers numbers = new SeriesNumbers();
+        SessionTable table = new SessionTable(numbers);
+        UsualFile file = new UsualFile(
+                new TrialFeed(numbers, Settings.usual(""), table), AS_OF, StudentRange.ALL, 0, () -> true);
         try {
-            TrialLog log = TrialLog.open(TextSource.of(new Bytes(bytes)), rules());
-            SeriesNumbers numbers = new SeriesNumbers();
-            SessionTable table = new SessionTable(numbers);
-            Taken taken = new Taken(new TrialFeed(numbers, Settings.usual(""), table));
-            TrialLog.Count count = log.read(taken);
-            return all(count, taken.setAside, taken.ahead, taken.problems, table.index());
+            return all(file.read(new Bytes(bytes), rules()), file.problems(), table.index());
         } catch (InputRefused refused) {
             return "refused: " + refused.getMessage();
         }
@@ -268,10 +276,9 @@ final class BothReadersTest {
                 "");
     }
 
-    private static String all(
-            TrialLog.Count count, long setAside, long ahead, ProblemTally problems, SeriesSessions sessions) {
-        StringBuilder text = new StringBuilder("rows " + count.rows() + " blank " + count.blank() + " set aside "
-                + setAside + " ahead " + ahead + "\n" + String.join("\n", count.notes()) + "\n");
+    private static String all(LogFile file, ProblemTally problems, SeriesSessions sessions) {
+        StringBuilder text = new StringBuilder("rows " + file.rows() + " blank " + file.blank() + " set aside "
+                + file.setAside() + " ahead " + file.ahead() + "\n" + String.join("\n", file.notes()) + "\n");
         for (Severity severity : Severity.values()) {
             text.append(String.join("\n", problems.sentences(severity))).append('\n');
         }
@@ -303,34 +310,6 @@ final class BothReadersTest {
             }
         }
         return String.join("\n", tries);
-    }
-
-    /** What a bare log's tries come to by the usual reader. */
-    private static final class Taken implements TrialLog.Taker {
-        private final TrialFeed feed;
-        private final ProblemTally problems = new ProblemTally();
-        private long setAside;
-        private long ahead;
-
-        Taken(TrialFeed feed) {
-            this.feed = feed;
-        }
-
-        @Override
-        public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
-            if (trial.date().isAfter(AS_OF)) {
-                ahead++;
-                return;
-            }
-            notes.forEach(problems::add);
-            feed.push(trial, row.line());
-        }
-
-        @Override
-        public void setAside(LogRow row, List<RowProblem> reasons) {
-            reasons.forEach(problems::add);
-            setAside++;
-        }
     }
 
     /** Bytes in memory. */

@@ -11,7 +11,7 @@ import stridetally.cli.ExitCodes;
 import stridetally.cli.Subcommand;
 import stridetally.cli.files.Content;
 import stridetally.cli.files.WholeFile;
-import stridetally.cli.input.LogRead;
+import stridetally.cli.input.LogPasses;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
@@ -84,12 +84,20 @@ public final class TrendCommand implements Subcommand {
             return ExitCodes.DONE;
         }
         rules.checkForLog();
-        LogRead log = sources.log(source, writing, narrow, day);
-        sources.tellUnknown(narrow, log);
-        writeScores(SessionOutput.log(log, narrow, Format.CSV));
+        boolean ranges = format == Format.CSV && !charts.asked();
+        LogPasses passes = sources.passes(source, writing, writing.reader(), narrow, day, ranges);
+        boolean lacks = passes.current().lacks();
         SeriesWindow window = SeriesWindow.upTo(day);
-        draw(() -> Charts.log(log, narrow, window), TrendOutput.log(log, narrow, window, format));
-        return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+        if (scores.typed().isPresent() && ranges) {
+            WholeFile.write(
+                    scores.value(),
+                    sessions -> output.write(console, TrendOutput.beside(passes, narrow, window, sessions)));
+        } else {
+            writeScores(SessionOutput.logs(passes, narrow, Format.CSV));
+            draw(() -> Charts.log(passes.current(), narrow, window), TrendOutput.logs(passes, narrow, window, format));
+        }
+        sources.tellRest(passes, narrow);
+        return lacks ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
     private void draw(Supplier<Charts> drawings, Content table) {

@@ -21,8 +21,8 @@ final class SeriesInOrder {
 
     /** Makes the rows of a series; each thread has its own maker. */
     interface Maker {
-        /** Appends the rows. */
-        void write(int series, ByteRows out);
+        /** Appends the rows of series that count as one. */
+        void write(int[] series, ByteRows out);
     }
 
     private final Supplier<Maker> makers;
@@ -32,14 +32,14 @@ final class SeriesInOrder {
         this.makers = makers;
     }
 
-    void write(List<Integer> series, OutputStream out) throws IOException {
+    void write(List<int[]> series, OutputStream out) throws IOException {
         int threads = Runtime.getRuntime().availableProcessors();
         ExecutorService workers = Executors.newFixedThreadPool(threads, SeriesInOrder::thread);
         try {
             ArrayDeque<Future<ByteRows>> made = new ArrayDeque<>();
             for (int next = 0; next < series.size() || !made.isEmpty(); ) {
                 if (next < series.size() && made.size() < 4 * threads) {
-                    List<Integer> some = series.subList(next, Math.min(series.size(), next + TOGETHER));
+                    List<int[]> some = series.subList(next, Math.min(series.size(), next + TOGETHER));
                     made.add(workers.submit(() -> rows(some)));
                     next += some.size();
                 } else {
@@ -51,11 +51,11 @@ final class SeriesInOrder {
         }
     }
 
-    private ByteRows rows(List<Integer> series) {
+    private ByteRows rows(List<int[]> series) {
         Maker idleOne = idle.poll();
         Maker maker = idleOne == null ? makers.get() : idleOne;
         ByteRows rows = new ByteRows();
-        for (int one : series) {
+        for (int[] one : series) {
             maker.write(one, rows);
         }
         idle.add(maker);
