@@ -50,7 +50,7 @@ record BulkFile(ByteSource bytes, LogRules rules, Optional<BulkForm> form, long 
                     && (start[2] & 0xff) == 0xbf;
             mark = marked ? BYTE_ORDER_MARK : 0;
         }
-        try (ByteRecords records = new ByteRecords(form.openAt(mark), mark, 0)) {
+        try (ByteRecords records = form.records(mark, 0)) {
             boolean plain = records.next() == ByteRecords.Found.PLAIN
                     && records.nextLine() == 2
                     && records.cells() == form.columns();

@@ -49,7 +49,7 @@ final class BulkPart {
 
     /** Reads it to its end, or to the first thing that only the other reader may judge for the whole file. */
     BulkPart read(BulkWatch watch, BooleanSupplier room) {
-        try (ByteRecords records = new ByteRecords(form.openAt(start), start, form.columns())) {
+        try (ByteRecords records = form.records(start, form.columns())) {
             long told = start;
             int left = LOOK_AGAIN;
             while (proven && records.nextPosition() < stop) {

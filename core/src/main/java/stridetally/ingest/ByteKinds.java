@@ -3,7 +3,8 @@ package stridetally.ingest;
 /** What a byte of a table in UTF-8 may be, and how far a character beyond ASCII reaches. */
 final class ByteKinds {
     static final byte USUAL = 0;
-    static final byte COMMA = 1;
+    /** The sign between cells. */
+    static final byte DELIMITER = 1;
     static final byte LINE_FEED = 2;
     static final byte RETURN = 3;
     static final byte MARK = 4;
@@ -19,14 +20,14 @@ final class ByteKinds {
 
     private ByteKinds() {}
 
-    /** The kind of each byte, by its value from 0 to 255. */
-    static byte[] table() {
+    /** The kind of each byte, by its value from 0 to 255; the delimiter is a sign of ASCII. */
+    static byte[] table(char delimiter) {
         byte[] kinds = new byte[256];
         for (int one = 0; one < kinds.length; one++) {
             kinds[one] = one < 0x80 ? USUAL : HIGH;
         }
         kinds[0] = NUL;
-        kinds[','] = COMMA;
+        kinds[delimiter] = DELIMITER;
         kinds['"'] = MARK;
         kinds['\n'] = LINE_FEED;
         kinds['\r'] = RETURN;

@@ -5,10 +5,10 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Cuts bytes of UTF-8 into records and cells, commas between them, without making an object a record. It judges only what
+ * Cuts bytes of UTF-8 into records and cells, one delimiter between two, without making an object a record. It judges only what
  * is plain; the rest it hands back as {@link Found#ODD}, whole when its end is sure, and
  * {@link stridetally.table.LineFraming} decides. Plain means: no quote mark within an unquoted cell; a quoted cell is
- * closed right before a comma, a line end or the end; the record fits the buffer.
+ * closed right before a delimiter, a line end or the end; the record fits the buffer.
  *
  * <p>Lines are counted from 1 at the first record of the part. Bytes that are not UTF-8, and ByteKinds.NUL, are
  * {@link Found#NO_TEXT}. Hot loop: one table look-up a byte. Not for several threads.
@@ -26,6 +26,7 @@ final class ByteRecords implements AutoCloseable {
     private final ByteWindow window;
     private final byte[] buffer;
     private final CellScan scan;
+    private final byte delimiter;
     private final int[] starts;
     private final int[] ends;
     private int at;
@@ -40,12 +41,14 @@ final class ByteRecords implements AutoCloseable {
      * Over a stream that begins at a record.
      *
      * @param position of its first byte within the file
+     * @param delimiter between cells, a sign of ASCII
      * @param columns cells that are kept of a record; more are only counted
      */
-    ByteRecords(InputStream in, long position, int columns) {
+    ByteRecords(InputStream in, long position, int columns, char delimiter) {
         this.window = new ByteWindow(in, position);
         this.buffer = window.bytes();
-        this.scan = new CellScan(window);
+        this.scan = new CellScan(window, delimiter);
+        this.delimiter = (byte) delimiter;
         this.starts = new int[columns];
         this.ends = new int[columns];
     }
@@ -170,7 +173,7 @@ final class ByteRecords implements AutoCloseable {
                 ends[cells] = end;
             }
             cells++;
-            if (buffer[place] != ',') {
+            if (buffer[place] != delimiter) {
                 return endOfRecord(place);
             }
             place++;

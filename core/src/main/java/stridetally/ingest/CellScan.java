@@ -5,20 +5,21 @@ package stridetally.ingest;
  * mark within an unquoted cell makes the record odd. Hot loop. Not for several threads.
  */
 final class CellScan {
-    private static final byte[] KINDS = ByteKinds.table();
     private static final int MORE = ByteKinds.MORE;
     private static final int OPEN = -2;
     private static final int BAD = ByteKinds.BAD;
 
     private final ByteWindow window;
     private final byte[] buffer;
+    private final byte[] kinds;
     private boolean odd;
     private boolean doubled;
     private int lineBreaks;
 
-    CellScan(ByteWindow window) {
+    CellScan(ByteWindow window, char delimiter) {
         this.window = window;
         this.buffer = window.bytes();
+        this.kinds = ByteKinds.table(delimiter);
     }
 
     /** Begins a record. */
@@ -43,15 +44,15 @@ final class CellScan {
         return lineBreaks;
     }
 
-    /** To the comma or line end behind a cell without quotes. */
+    /** To the delimiter or line end behind a cell without quotes. */
     int unquoted(int from) {
         int place = from;
         while (true) {
-            byte kind = KINDS[buffer[place] & 0xff];
+            byte kind = kinds[buffer[place] & 0xff];
             while (kind == ByteKinds.USUAL) {
-                kind = KINDS[buffer[++place] & 0xff];
+                kind = kinds[buffer[++place] & 0xff];
             }
-            if (kind == ByteKinds.COMMA || kind == ByteKinds.LINE_FEED || kind == ByteKinds.RETURN) {
+            if (kind == ByteKinds.DELIMITER || kind == ByteKinds.LINE_FEED || kind == ByteKinds.RETURN) {
                 return place;
             }
             if (kind == ByteKinds.NUL) {
@@ -69,16 +70,16 @@ final class CellScan {
         }
     }
 
-    /** To the comma or line end right behind the closing mark. */
+    /** To the delimiter or line end right behind the closing mark. */
     int quoted(int from) {
         doubled = false;
         int place = from;
         int limit = window.limit();
         boolean ended = window.ended();
         while (true) {
-            byte kind = KINDS[buffer[place] & 0xff];
-            while (kind == ByteKinds.USUAL || kind == ByteKinds.COMMA) {
-                kind = KINDS[buffer[++place] & 0xff];
+            byte kind = kinds[buffer[place] & 0xff];
+            while (kind == ByteKinds.USUAL || kind == ByteKinds.DELIMITER) {
+                kind = kinds[buffer[++place] & 0xff];
             }
             switch (kind) {
                 case ByteKinds.MARK -> {
@@ -116,9 +117,9 @@ final class CellScan {
     }
 
     private int closed(int place) {
-        byte kind = KINDS[buffer[place] & 0xff];
+        byte kind = kinds[buffer[place] & 0xff];
         if (place >= window.limit()
-                || kind == ByteKinds.COMMA
+                || kind == ByteKinds.DELIMITER
                 || kind == ByteKinds.LINE_FEED
                 || kind == ByteKinds.RETURN) {
             return place;

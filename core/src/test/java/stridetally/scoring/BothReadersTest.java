@@ -130,15 +130,16 @@ final class BothReadersTest {
         String heading = HEADINGS[random.nextInt(HEADINGS.length)];
         String[] columns = heading.split(",", -1);
         String end = one("\n", "\n", "\n", "\r\n", "\r");
+        String delimiter = one(",", ",", ",", ";", "\t", "|");
         StringBuilder log = new StringBuilder(random.nextInt(10) == 0 ? "\ufeff" : "");
-        log.append(heading).append(end);
+        log.append(heading.replace(",", delimiter)).append(end);
         int rows = 1 + random.nextInt(150);
         int clean = random.nextInt(4);
         measures = new String[] {usualMeasure(), usualMeasure()};
         students = new String[] {usualStudent(), usualStudent()};
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns.length; column++) {
-                log.append(column == 0 ? "" : ",")
+                log.append(column == 0 ? "" : delimiter)
                         .append(cell(columns[column].toLowerCase(java.util.Locale.ROOT), clean));
             }
             log.append(row == rows - 1 && random.nextInt(4) == 0 ? "" : end);
@@ -178,7 +179,8 @@ final class BothReadersTest {
                 clean == 3
                         ? one("3", "12", "0.5")
                         : one(
-                                "3", "4", "5.5", "0.82", "12", "7.0", ">30", "unable", "refused", "4/5", "8 s", "0.8",
+                                "3", "4", "5.5", "0.82", "12", "7.0", ">30", "unable", "refused", "4/5", "8 s", "0.8", "0",
+                                "1", "5/5", "0/4", "4/0", "6/5", "1.5", "12/100",
                                 "900000");
             case "unit" -> clean == 3 ? "" : one("", "", "", "s", "steps", "m/s", "min");
             case "of" -> one("", "", "", "", "8");
@@ -200,7 +202,7 @@ final class BothReadersTest {
     }
 
     private String usualMeasure() {
-        return one("line-steps", "single-leg-stance", "walk-speed", "success", "Line Steps", "cadence");
+        return one("line-steps", "single-leg-stance", "walk-speed", "success", "Line Steps", "cadence", "line-share");
     }
 
     /** Some bytes changed, taken out or put in; sometimes the end is torn off. */
