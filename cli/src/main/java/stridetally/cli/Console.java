@@ -37,6 +37,12 @@ public final class Console {
         return surroundings.terminals().contains(Terminal.INPUT);
     }
 
+    /** Shows how far a reading of so many bytes has come; silent unless a person looks on. */
+    public Progress progress(long total) {
+        boolean shown = surroundings.terminals().contains(Terminal.ERRORS) && !common.quiet();
+        return new Progress(surroundings.err(), shown, total, System::nanoTime);
+    }
+
     /** Says something useful to know; {@code --quiet} drops it. */
     public void note(String sentence) {
         if (!common.quiet()) {

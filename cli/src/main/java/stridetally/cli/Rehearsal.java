@@ -7,15 +7,13 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.EnumSet;
+import java.util.List;
 import stridetally.cli.input.LogRead;
 import stridetally.cli.options.Format;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.output.SessionOutput;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.DateOrder;
-import stridetally.ingest.WhichReader;
-import stridetally.model.Use;
 import stridetally.units.DecimalMark;
 
 /**
@@ -38,11 +36,7 @@ final class Rehearsal implements Runnable {
 
     /** Reads the rows. Every one of them must be taken: a refused row would link the code of refusals. */
     static LogRead read() {
-        return LogRead.of(
-                new Rows(),
-                new LogRead.How(LATER, DateOrder.UNPROVEN, DecimalMark.POINT),
-                WhichReader.USUAL,
-                EnumSet.allOf(Use.class));
+        return LogRead.usual(List.of(new Rows()), new LogRead.How(LATER, DateOrder.UNPROVEN, DecimalMark.POINT, false));
     }
 
     /** Runs it as a command would and waits, for the build's archive, which so holds every class of it. */

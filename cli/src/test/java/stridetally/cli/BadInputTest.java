@@ -109,7 +109,7 @@ class BadInputTest {
                         "a.csv",
                         new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 0, 0},
                         "",
-                        List.of("a.csv: not text (a NUL byte at position 7)", "save it as CSV")),
+                        List.of("a.csv:2: not text (a NUL byte at position 7 of the file)", "save it as CSV")),
                 new Case(
                         "bytes that are no letters",
                         REFUSED,

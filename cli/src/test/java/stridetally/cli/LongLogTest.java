@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
  * is the authority, so its answer is the expected one.
  */
 final class LongLogTest {
-    private static final String HEADINGS = "student,date,session,measure,side,trial,value,unit,help,place,note";
+    private static final String HEADINGS = "student,date,session,measure,side,trial,value,unit,help,place,note,use,prompt";
     private static final int ROWS = 4_000;
 
     @TempDir
@@ -35,6 +35,7 @@ final class LongLogTest {
                 List.<String>of(),
                 List.of("--help-up-to", "contact guard"),
                 List.of("--session-value", "median"),
+                List.of("--use", "practice"),
                 List.of("--places", "home"))) {
             for (String command : List.of("score", "trend")) {
                 Run usual = run(command, log, "usual", more);
@@ -55,7 +56,7 @@ final class LongLogTest {
             for (int day = 0; day < 40; day++) {
                 for (int number = 1; number <= 5; number++) {
                     rows.add("S" + student + "," + LocalDate.of(2025, 1, 6).plusDays(day * 7L) + ",,line-steps,,"
-                            + number + "," + random.nextInt(12) + ",steps,independent,school,");
+                            + number + "," + random.nextInt(12) + ",steps,independent,school,,,");
                 }
             }
         }
@@ -93,6 +94,9 @@ final class LongLogTest {
                             "hop-count",
                             "cadence",
                             "success",
+                            "line-share",
+                            "walk-time",
+                            "walk-distance",
                             "step-offs"),
                     one("left", "right", "", "left"),
                     one("", "1", "2", "3", "4"),
@@ -100,7 +104,9 @@ final class LongLogTest {
                     one("", "", "", "s", "min"),
                     one("independent", "supervision", "contact guard", "minimal", "", "CGA"),
                     one("school", "school", "home", ""),
-                    one("", "fine", "\"a, \"\"b\"\"\"", "\"two\nlines\"", "\"open", "caf\u00e9")));
+                    one("", "fine", "\"a, \"\"b\"\"\"", "\"two\nlines\"", "\"open", "caf\u00e9"),
+                    one("", "probe", "probe", "practice"),
+                    one("", "", "verbal", "none")));
         }
         return rows;
     }

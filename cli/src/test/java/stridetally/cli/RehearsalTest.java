@@ -12,7 +12,7 @@ final class RehearsalTest {
     @Test
     void takesEveryOneOfItsRows() {
         LogRead read = Rehearsal.read();
-        assertEquals(4, read.rows());
+        assertEquals(4, read.files().get(0).rows());
         assertEquals(0, read.setAside());
         assertEquals(0, read.ahead());
         // The time of a walk along a marked way gives a speed, too.

@@ -23,7 +23,21 @@ public record Run(int exitCode, String out, String err) {
         return with(Map.of(), Set.of(), Commands::ours, arguments);
     }
 
+    /** Runs the real commands with something on standard input. */
+    public static Run reading(byte[] in, String... arguments) {
+        return with(in, Map.of(), Set.of(), Commands::ours, arguments);
+    }
+
     static Run with(
+            Map<String, String> environment,
+            Set<Terminal> terminals,
+            Function<Console, List<Commands.Entry>> commands,
+            String... arguments) {
+        return with(new byte[0], environment, terminals, commands, arguments);
+    }
+
+    private static Run with(
+            byte[] in,
             Map<String, String> environment,
             Set<Terminal> terminals,
             Function<Console, List<Commands.Entry>> commands,
@@ -31,7 +45,7 @@ public record Run(int exitCode, String out, String err) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         StringWriter err = new StringWriter();
         Surroundings surroundings = new Surroundings(
-                new ByteArrayInputStream(new byte[0]), out, new PrintWriter(err), FIXED, environment, terminals);
+                new ByteArrayInputStream(in), out, new PrintWriter(err), FIXED, environment, terminals);
         int exitCode = Main.run(arguments, surroundings, commands);
         return new Run(exitCode, out.toString(StandardCharsets.UTF_8), err.toString());
     }

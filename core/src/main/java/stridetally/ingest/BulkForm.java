@@ -15,15 +15,16 @@ import stridetally.units.DecimalMark;
  *
  * @param asOf tries of a later day are left out and counted
  */
-record BulkForm(ByteSource bytes, TrialForm form, LogRules rules, LocalDate asOf) {
+record BulkForm(ByteSource bytes, Dialect dialect, TrialForm form, LogRules rules, LocalDate asOf) {
 
     /**
-     * The form of a log that the fast reader may take: one heading row on the first line, commas, one try a row, and
+     * The form of a log that the fast reader may take: one heading row on the first line, one try a row, and
      * nothing said beyond the cells. Empty when it is another.
      */
     static Optional<BulkForm> of(ByteSource bytes, LogRules rules, LocalDate asOf) throws IOException {
         TextSource text = new TextSource(bytes, StandardCharsets.UTF_8, "");
-        if (!isByCommas(text) || rules.decimals() != DecimalMark.POINT) {
+        Dialect dialect = dialect(text);
+        if (dialect.sepLine() || rules.decimals() != DecimalMark.POINT) {
             return Optional.empty();
         }
         FormFinder finder = new FormFinder(bytes.name(), FormMapping.NONE, rules.catalogue(), rules.roster());
@@ -39,14 +40,13 @@ record BulkForm(ByteSource bytes, TrialForm form, LogRules rules, LocalDate asOf
                 && form.headings().stream().noneMatch(String::isEmpty)
                 && rules.roster().isEmpty()
                 && rules.blankHelp().isEmpty();
-        return plain ? Optional.of(new BulkForm(bytes, form, rules, asOf)) : Optional.empty();
+        return plain ? Optional.of(new BulkForm(bytes, dialect, form, rules, asOf)) : Optional.empty();
     }
 
-    private static boolean isByCommas(TextSource text) throws IOException {
+    private static Dialect dialect(TextSource text) throws IOException {
         try (Reader reader = text.open()) {
             return TableReader.sniffing(reader, text.bytes().name(), TrialLayout::isKnown)
-                    .dialect()
-                    .equals(Dialect.COMMA);
+                    .dialect();
         }
     }
 
@@ -62,8 +62,14 @@ record BulkForm(ByteSource bytes, TrialForm form, LogRules rules, LocalDate asOf
         return form.headings().size();
     }
 
-    Dialect dialect() {
-        return Dialect.COMMA;
+    /** Where a column stands, from 0; below 0 when it is not there. */
+    int column(TrialColumn column) {
+        return form.first().column(column) - 1;
+    }
+
+    /** The records from a place of the file on, of each so many cells at most. */
+    ByteRecords records(long position, int cells) throws IOException {
+        return new ByteRecords(openAt(position), position, cells, dialect.delimiter());
     }
 
     /** The bytes from a place of the file on. */

@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.function.BooleanSupplier;
 import stridetally.problem.InputRefused;
 import stridetally.table.TableReader;
 
@@ -16,48 +17,73 @@ import stridetally.table.TableReader;
  * Lines are counted from the part's own first record until {@link BulkLog} knows where it stands. A thread's own.
  */
 final class BulkPart {
+    /** Records between two looks at whether there is room for more. */
+    private static final int LOOK_AGAIN = 1 << 12;
+
+    /**
+     * So many records are framed where they lie when the bytes before them would have to be read again for each: a packed
+     * file with more broken quotes is for the usual reader.
+     */
+    private static final int MOST_FRAMED = 8;
+
     private final BulkForm form;
     private final long start;
     private final long stop;
     private final OddRows odd;
     private final PlainRows plain;
+    private PlainRows.Taken taken = new PlainRows.Taken(0, 0, false);
     private long end;
     private long lines;
+    private int framed;
     private boolean proven = true;
 
     /** From a record's first byte on, through every record that begins before {@code stop}. */
-    BulkPart(BulkForm form, long start, long stop, SeriesNumbers numbers, TrialSink sink) {
+    BulkPart(BulkForm form, long start, long stop, OddRows odd, PlainRows plain) {
         this.form = form;
         this.start = start;
         this.stop = stop;
-        this.odd = new OddRows(form, numbers, sink);
-        this.plain = new PlainRows(form, numbers, sink);
+        this.odd = odd;
+        this.plain = plain;
         this.end = start;
     }
 
     /** Reads it to its end, or to the first thing that only the other reader may judge for the whole file. */
-    BulkPart read() {
-        try (ByteRecords records = new ByteRecords(form.openAt(start), start, form.columns())) {
+    BulkPart read(BulkWatch watch, BooleanSupplier room) {
+        try (ByteRecords records = form.records(start, form.columns())) {
+            long told = start;
+            int left = LOOK_AGAIN;
             while (proven && records.nextPosition() < stop) {
                 ByteRecords.Found found = records.next();
                 if (found == ByteRecords.Found.END) {
                     break;
                 }
                 take(found, records);
+                if (--left == 0) {
+                    left = LOOK_AGAIN;
+                    watch.read(records.nextPosition() - told);
+                    told = records.nextPosition();
+                    if (!room.getAsBoolean()) {
+                        break;
+                    }
+                }
             }
             end = records.nextPosition();
+            watch.read(end - told);
             lines = records.nextLine() - 1;
-            return this;
-        } catch (IOException failed) {
-            throw TrialLog.unreadable(form.name(), failed);
-        } catch (UncheckedIOException failed) {
-            throw TrialLog.unreadable(form.name(), failed);
+        } catch (IOException | UncheckedIOException | InputRefused toBeToldByTheOther) {
+            proven = false;
         }
+        taken = plain.taken();
+        return this;
     }
 
     /** False: the whole file must be read by the other reader. */
     boolean proven() {
         return proven && odd.proven();
+    }
+
+    BulkForm form() {
+        return form;
     }
 
     /** Where it begins in the file. */
@@ -79,8 +105,9 @@ final class BulkPart {
         return odd;
     }
 
-    PlainRows plain() {
-        return plain;
+    /** What was plain of it. */
+    PlainRows.Taken taken() {
+        return taken;
     }
 
     private void take(ByteRecords.Found found, ByteRecords records) throws IOException {
@@ -106,6 +133,10 @@ final class BulkPart {
 
     /** A record whose quotes do not work out, or a very long one: framed where it lies in the file. */
     private void framed(ByteRecords records) throws IOException {
+        if (!form.bytes().cheapFrom() && ++framed > MOST_FRAMED) {
+            proven = false;
+            return;
+        }
         long line = records.line();
         try (Reader reader = new InputStreamReader(
                 form.openAt(records.position()),
@@ -113,7 +144,7 @@ final class BulkPart {
                         .newDecoder()
                         .onMalformedInput(CodingErrorAction.REPORT)
                         .onUnmappableCharacter(CodingErrorAction.REPORT))) {
-            TableReader table = TableReader.within(reader, form.name(), form.dialect(), line, ByteRecords.BUFFER);
+            TableReader table = TableReader.within(reader, form.name(), form.dialect(), line, ByteWindow.SIZE);
             long characters = table.one(odd);
             records.goOn(bytes(records.position(), characters), table.nextLine() - line);
             proven = odd.proven();

@@ -20,6 +20,16 @@ public interface ByteSource {
     /** Its size in bytes; -1 when it is not known before the end. */
     long size();
 
+    /** About how many bytes of text it holds; for plans only. */
+    default long textSize() {
+        return size();
+    }
+
+    /** Whether bytes in the middle can be had without reading all before them; if so, {@link #size} is known. */
+    default boolean cheapFrom() {
+        return true;
+    }
+
     /** The bytes from the start. The caller closes the stream. */
     InputStream open() throws IOException;
 }

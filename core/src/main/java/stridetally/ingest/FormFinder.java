@@ -21,6 +21,9 @@ public final class FormFinder {
     public static final String HOW_TO_DRAFT =
             " (import --dry-run -o form.toml writes a mapping with the headings found, to be filled in)";
 
+    /** As many as a sheet of a workbook has; a wider row is no log, and looking for its headings would take for ever. */
+    private static final int MOST_COLUMNS = 16_384;
+
     private final String file;
     private final FormMapping mapping;
     private final Optional<Set<StudentCode>> roster;
@@ -64,6 +67,12 @@ public final class FormFinder {
 
     /** The form, when the first rows have one. */
     public Optional<TrialForm> findIn(List<Row> firstRows) {
+        for (Row row : firstRows) {
+            if (row.cells().size() > MOST_COLUMNS) {
+                throw new InputRefused(file + ":" + row.line() + ": " + row.cells().size() + " columns; expected at most "
+                        + MOST_COLUMNS + ", as a sheet has; is this a log of trials, and is the delimiter right?");
+            }
+        }
         for (int place = 0; place < firstRows.size(); place++) {
             Row row = firstRows.get(place);
             if (mapping.headingRow() > 0 && row.line() != mapping.headingRow()) {

@@ -16,6 +16,7 @@ import stridetally.table.RowSink;
  */
 final class OddRows implements RowSink {
     private final BulkForm form;
+    private final StudentRange students;
     private final TrialChecker checker;
     private final TrialFeed feed;
     private final RowEnds ends;
@@ -29,8 +30,9 @@ final class OddRows implements RowSink {
     private @Nullable PlainRows learner;
     private @Nullable ByteRecords records;
 
-    OddRows(BulkForm form, SeriesNumbers numbers, TrialSink sink) {
+    OddRows(BulkForm form, SeriesNumbers numbers, TrialSink sink, StudentRange students) {
         this.form = form;
+        this.students = students;
         this.checker = new TrialChecker(
                 form.rules(), form.layout(), form.name(), form.bytes().shortName());
         this.feed = new TrialFeed(numbers, form.rules().settings(), sink);
@@ -65,7 +67,10 @@ final class OddRows implements RowSink {
             ahead++;
         } else {
             checked.problems().forEach(problems::add);
-            feed.push(trial.get(), row.line());
+            if (students.holds(
+                    trial.get().key().source(), trial.get().key().student().text())) {
+                feed.push(trial.get(), row.line());
+            }
             if (learner != null && records != null) {
                 learner.learn(records, trial.get(), checked.problems());
             }

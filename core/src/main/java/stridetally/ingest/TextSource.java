@@ -1,5 +1,6 @@
 package stridetally.ingest;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -43,7 +44,7 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
             if (marked.isPresent()) {
                 return new TextSource(bytes, marked.get(), "");
             }
-            if (validUtf8(bytes.name(), start, in)) {
+            if (validUtf8(bytes, start, in)) {
                 return new TextSource(bytes, StandardCharsets.UTF_8, "");
             }
             return new TextSource(
@@ -97,7 +98,7 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
         return markedCharset(start).isPresent() ? 2 : 0;
     }
 
-    private static boolean validUtf8(String name, byte[] start, InputStream rest) throws IOException {
+    private static boolean validUtf8(ByteSource source, byte[] start, InputStream rest) throws IOException {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -107,7 +108,7 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
         byte[] chunk = start;
         long seen = 0;
         while (chunk.length > 0) {
-            refuseNul(name, chunk, seen);
+            refuseNul(source, chunk, seen);
             seen += chunk.length;
             bytes.put(chunk).flip();
             thrownAway.clear();
@@ -123,12 +124,26 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
         return !decoder.decode(bytes, thrownAway, true).isError();
     }
 
-    private static void refuseNul(String name, byte[] chunk, long before) {
+    private static void refuseNul(ByteSource source, byte[] chunk, long before) throws IOException {
         for (int i = 0; i < chunk.length; i++) {
             if (chunk[i] == 0) {
-                throw new InputRefused(name + ": not text (a NUL byte at position " + (before + i + 1)
-                        + "); save it as CSV in UTF-8 and import that");
+                throw new InputRefused(source.name() + ":" + line(source, before + i) + ": not text (a NUL byte at position "
+                        + (before + i + 1) + " of the file); save it as CSV in UTF-8 and import that");
             }
         }
+    }
+
+    /** The line on which a byte lies; asked for at most once, so the bytes before it are read again. */
+    private static long line(ByteSource source, long position) throws IOException {
+        long line = 1;
+        boolean afterReturn = false;
+        try (InputStream in = new BufferedInputStream(source.open(), CHUNK)) {
+            for (long place = 0; place < position; place++) {
+                int next = in.read();
+                line += next == '\r' || (next == '\n' && !afterReturn) ? 1 : 0;
+                afterReturn = next == '\r';
+            }
+        }
+        return line;
     }
 }

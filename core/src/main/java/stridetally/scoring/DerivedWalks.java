@@ -3,6 +3,7 @@ package stridetally.scoring;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,8 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import stridetally.ingest.SeriesNumbers;
+import stridetally.ingest.TrialSink;
 import stridetally.measures.Measure;
 import stridetally.model.Level;
 import stridetally.model.MeasureId;
@@ -37,26 +41,35 @@ public final class DerivedWalks {
         void alone(long tries);
     }
 
-    /** Where in a walker's days a try stands. */
-    private record Place(int day, String label, int number) implements Comparable<Place> {
+    /** A session of the walker at hand. */
+    private record SessionOf(int day, String label) {
         @Override
-        public int compareTo(Place other) {
-            if (day != other.day) {
-                return Integer.compare(day, other.day);
-            }
-            int byLabel = label.compareTo(other.label);
-            return byLabel != 0 ? byLabel : Integer.compare(number, other.number);
+        public boolean equals(@Nullable Object other) {
+            return other instanceof SessionOf that && day == that.day && label.equals(that.label);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * day + label.hashCode();
         }
     }
 
-    private final SessionTable table;
+    private final SeriesSessions tries;
+    private final SeriesNumbers numbers;
+    private final TrialSink into;
     private final WalkFigures figures;
     private final Taker taker;
     private final Map<WalkSession.Walker, List<Integer>> partsOf = new LinkedHashMap<>();
-    private final Map<WalkMeasure, Set<WalkSession>> logged = new TreeMap<>();
+    private final Map<WalkSession.Walker, List<Integer>> measuresOf = new HashMap<>();
 
-    private DerivedWalks(SessionTable table, WalkFigures figures, Taker taker) {
-        this.table = table;
+    /** What the walker at hand has logged values of. */
+    private final Map<WalkMeasure, Set<SessionOf>> logged = new TreeMap<>();
+
+    private DerivedWalks(
+            SeriesSessions tries, SeriesNumbers numbers, TrialSink into, WalkFigures figures, Taker taker) {
+        this.tries = tries;
+        this.numbers = numbers;
+        this.into = into;
         this.figures = figures;
         this.taker = taker;
     }
@@ -70,7 +83,17 @@ public final class DerivedWalks {
     public static void into(
             SessionTable table, Function<MeasureId, Optional<Measure>> measures, LegLengths legs, Taker taker) {
         if (parts(table.numbers()) || speeds(table.numbers(), legs)) {
-            new DerivedWalks(table, new WalkFigures(measures, legs), taker).run();
+            new DerivedWalks(table.index(), table.numbers(), table, new WalkFigures(measures, legs), taker).run();
+        }
+    }
+
+    /** The same for a long log, of which nothing is known but its tries. */
+    public static void into(LogRuns log, Function<MeasureId, Optional<Measure>> measures, Taker taker) {
+        if (parts(log.numbers())) {
+            SeriesNumbers numbers = new SeriesNumbers();
+            TrialRuns derived = new TrialRuns();
+            new DerivedWalks(log, numbers, derived, new WalkFigures(measures, LegLengths.none()), taker).run();
+            log.add(numbers, derived);
         }
     }
 
@@ -101,35 +124,48 @@ public final class DerivedWalks {
     }
 
     private void run() {
-        SeriesNumbers numbers = table.numbers();
-        SessionIndex index = table.index();
-        for (int series = 0; series < index.seriesCount(); series++) {
-            SeriesKey key = numbers.key(series);
+        SeriesNumbers numbered = tries.numbers();
+        for (int series = 0; series < tries.seriesCount(); series++) {
+            SeriesKey key = numbered.key(series);
             if (WalkPart.of(key.measure()).isPresent()) {
-                partsOf.computeIfAbsent(WalkSession.Walker.of(key), any -> new ArrayList<>())
-                        .add(series);
-            }
-            Optional<WalkMeasure> measure = WalkMeasure.of(key.measure());
-            if (measure.isPresent()) {
-                note(measure.get(), key, index);
+                of(partsOf, key).add(series);
+            } else if (WalkMeasure.of(key.measure()).isPresent()) {
+                of(measuresOf, key).add(series);
             }
         }
-        for (Map.Entry<WalkSession.Walker, List<Integer>> parts : partsOf.entrySet()) {
-            walker(parts.getKey(), parts.getValue(), index);
-        }
-        for (int series = 0; series < index.seriesCount(); series++) {
-            SeriesKey key = numbers.key(series);
-            if (key.measure().equals(WalkMeasure.SPEED.id()) && figures.legs().has(key.student())) {
-                scaled(key, index.of(series));
+        // By student and protocol, so that the order of the rows in the files decides nothing.
+        Set<WalkSession.Walker> walkers = new TreeSet<>(partsOf.keySet());
+        walkers.addAll(measuresOf.keySet());
+        for (WalkSession.Walker walker : walkers) {
+            logged.clear();
+            List<Integer> measured = inOrder(measuresOf, walker);
+            for (int series : measured) {
+                note(series);
+            }
+            if (partsOf.containsKey(walker)) {
+                walker(inOrder(partsOf, walker));
+            }
+            for (int series : measured) {
+                SeriesKey key = numbered.key(series);
+                if (key.measure().equals(WalkMeasure.SPEED.id()) && figures.legs().has(key.student())) {
+                    scaled(key, tries.joined(List.of(series)));
+                }
             }
         }
+    }
+
+    private List<Integer> inOrder(Map<WalkSession.Walker, List<Integer>> of, WalkSession.Walker walker) {
+        List<Integer> series = new ArrayList<>(of.getOrDefault(walker, List.of()));
+        series.sort((one, other) ->
+                byProtocol(tries.numbers().key(one), tries.numbers().key(other)));
+        return series;
     }
 
     /** Scaled speed from the speeds that were logged themselves. */
     private void scaled(SeriesKey speed, List<TrialGroup> sessions) {
         SeriesKey key = speed.of(WalkMeasure.SCALED_SPEED.id());
         for (TrialGroup group : sessions) {
-            WalkSession session = new WalkSession(WalkSession.Walker.of(speed), group.day(), group.label());
+            SessionOf session = new SessionOf(group.day(), group.label());
             if (isLogged(WalkMeasure.SCALED_SPEED, session)) {
                 continue;
             }
@@ -145,35 +181,54 @@ public final class DerivedWalks {
         }
     }
 
-    private boolean isLogged(WalkMeasure measure, WalkSession session) {
+    private boolean isLogged(WalkMeasure measure, SessionOf session) {
         return logged.getOrDefault(measure, Set.of()).contains(session);
     }
 
-    private void note(WalkMeasure measure, SeriesKey key, SessionIndex index) {
-        Set<WalkSession> sessions = logged.computeIfAbsent(measure, any -> new HashSet<>());
-        int series = table.numbers().number(key);
-        for (TrialGroup session : index.of(series)) {
-            sessions.add(new WalkSession(WalkSession.Walker.of(key), session.day(), session.label()));
+    private static List<Integer> of(Map<WalkSession.Walker, List<Integer>> map, SeriesKey key) {
+        WalkSession.Walker walker = WalkSession.Walker.of(key);
+        List<Integer> series = map.get(walker);
+        if (series == null) {
+            series = new ArrayList<>();
+            map.put(walker, series);
+        }
+        return series;
+    }
+
+    private static int byProtocol(SeriesKey one, SeriesKey other) {
+        int order = one.measure().compareTo(other.measure());
+        order = order != 0 ? order : one.side().compareTo(other.side());
+        return order != 0
+                ? order
+                : one.protocol().text().compareTo(other.protocol().text());
+    }
+
+    private void note(int series) {
+        WalkMeasure measure =
+                WalkMeasure.of(tries.numbers().key(series).measure()).orElseThrow();
+        Set<SessionOf> sessions = logged.computeIfAbsent(measure, any -> new HashSet<>());
+        for (TrialGroup session : tries.joined(List.of(series))) {
+            sessions.add(new SessionOf(session.day(), session.label()));
         }
     }
 
-    private void walker(WalkSession.Walker walker, List<Integer> series, SessionIndex index) {
-        Map<Place, List<PartTry>> tries = new TreeMap<>();
+    private void walker(List<Integer> series) {
+        Map<Integer, Map<String, Map<Integer, List<PartTry>>>> walks = new TreeMap<>();
         Set<WalkPart> ever = EnumSet.noneOf(WalkPart.class);
         long count = 0;
         for (int one : series) {
-            SeriesKey key = table.numbers().key(one);
+            SeriesKey key = tries.numbers().key(one);
             WalkPart part = WalkPart.of(key.measure()).orElseThrow();
             ever.add(part);
             if (WalkFigures.distance(key.protocol()).isPresent()) {
                 ever.add(WalkPart.DISTANCE);
             }
-            for (TrialGroup session : index.of(one)) {
+            for (TrialGroup session : tries.joined(List.of(one))) {
                 for (int row = 0; row < session.size(); row++) {
                     count++;
-                    tries.computeIfAbsent(
-                                    new Place(session.day(), session.label(), session.number(row)),
-                                    any -> new ArrayList<>())
+                    walks.computeIfAbsent(session.day(), any -> new TreeMap<>())
+                            .computeIfAbsent(session.label(), any -> new TreeMap<>())
+                            .computeIfAbsent(session.number(row), any -> new ArrayList<>())
                             .add(PartTry.of(part, key, session, row));
                 }
             }
@@ -182,15 +237,14 @@ public final class DerivedWalks {
             taker.alone(count);
             return;
         }
-        for (Map.Entry<Place, List<PartTry>> parts : tries.entrySet()) {
-            Place at = parts.getKey();
-            for (List<PartTry> walk : PartTry.byProtocol(parts.getValue())) {
-                derive(walk, new WalkSession(walker, at.day, at.label), at.number, ever);
+        walks.forEach((day, labels) -> labels.forEach((label, numbered) -> numbered.forEach((number, parts) -> {
+            for (List<PartTry> walk : PartTry.byProtocol(parts)) {
+                derive(walk, new SessionOf(day, label), number, ever);
             }
-        }
+        })));
     }
 
-    private void derive(List<PartTry> walk, WalkSession session, int number, Set<WalkPart> ever) {
+    private void derive(List<PartTry> walk, SessionOf session, int number, Set<WalkPart> ever) {
         for (WalkMeasure measure : WalkMeasure.values()) {
             // A speed that was logged is what scaled speed is made of too.
             boolean said = isLogged(measure, session)
@@ -227,7 +281,7 @@ public final class DerivedWalks {
         }
     }
 
-    private void put(SeriesKey key, WalkSession session, int number, WalkFigures.Outcome outcome, From from) {
+    private void put(SeriesKey key, SessionOf session, int number, WalkFigures.Outcome outcome, From from) {
         DerivedTry made = new DerivedTry(
                 key,
                 LocalDate.ofEpochDay(session.day()),
@@ -239,8 +293,7 @@ public final class DerivedWalks {
                 from.prompt(),
                 from.origin(),
                 outcome.madeOf());
-        SeriesNumbers numbers = table.numbers();
-        table.trial(
+        into.trial(
                 numbers.number(key),
                 session.day(),
                 numbers.label(made.label()),

@@ -3,32 +3,31 @@ package stridetally.scoring;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import stridetally.ingest.BulkLog;
 import stridetally.ingest.SeriesNumbers;
-import stridetally.model.Use;
 
 /**
- * The sessions of a long log, read in parts and joined here: each part keeps its tries, only the numbers of its series and
- * labels are brought together. What comes out depends on the order of the tries in the file and not on the parts.
+ * The sessions of long logs, read in parts and joined here: each part keeps its tries, only the numbers of its series and
+ * labels are brought together. What comes out depends on the order of the tries in the files and not on the parts.
  */
 public final class LogRuns implements SeriesSessions {
-    private final List<TrialRuns> parts;
+    private final List<TrialRuns> parts = new ArrayList<>();
     private final SeriesNumbers numbers;
-    private final int[][] local;
-    private final int[][] labels;
 
-    /** The parts in file order. */
-    public LogRuns(List<TrialRuns> parts) {
-        this.parts = List.copyOf(parts);
-        this.numbers = parts.size() == 1 ? parts.get(0).numbers() : new SeriesNumbers();
-        this.local = new int[parts.size()][0];
-        this.labels = new int[parts.size()][];
-        for (int part = 0; part < parts.size(); part++) {
-            join(part);
-        }
+    /** By part: the own number of a joined series, below 0 where it is not there. */
+    private final List<int[]> local = new ArrayList<>();
+
+    /** By part: the joined number of an own label. */
+    private final List<int[]> labels = new ArrayList<>();
+
+    /** The parts in file order, of which there is one at least. The numbers of the first go on to be those of all. */
+    public LogRuns(List<BulkLog.Part<TrialRuns>> parts) {
+        this.numbers = parts.get(0).numbers();
+        parts.forEach(part -> add(part.numbers(), part.sink()));
     }
 
-    private void join(int part) {
-        SeriesNumbers own = parts.get(part).numbers();
+    /** One more part, whose tries stand behind all others. */
+    void add(SeriesNumbers own, TrialRuns runs) {
         int[] localOf = new int[Math.max(numbers.size(), own.size())];
         Arrays.fill(localOf, -1);
         for (int series = 0; series < own.size(); series++) {
@@ -40,21 +39,13 @@ public final class LogRuns implements SeriesSessions {
             }
             localOf[joined] = series;
         }
-        local[part] = localOf;
-        labels[part] = new int[own.labels()];
-        for (int label = 0; label < labels[part].length; label++) {
-            labels[part][label] = numbers.label(own.labelText(label));
+        int[] labelOf = new int[own.labels()];
+        for (int label = 0; label < labelOf.length; label++) {
+            labelOf[label] = numbers.label(own.labelText(label));
         }
-    }
-
-    /** Whether any try is of this use. */
-    public boolean has(Use use) {
-        for (int series = 0; series < numbers.size(); series++) {
-            if (numbers.key(series).use() == use) {
-                return true;
-            }
-        }
-        return false;
+        parts.add(runs);
+        local.add(localOf);
+        labels.add(labelOf);
     }
 
     @Override
@@ -69,12 +60,9 @@ public final class LogRuns implements SeriesSessions {
 
     @Override
     public List<TrialGroup> joined(List<Integer> series) {
-        if (series.size() != 1) {
-            throw new IllegalArgumentException("the place of a try in its file is known within its series only");
-        }
         List<TrialGroup> sessions = new ArrayList<>();
         SeriesWalk walk = walk();
-        walk.over(series.get(0));
+        walk.over(series.stream().mapToInt(Integer::intValue).toArray());
         while (walk.nextSession()) {
             sessions.add(walk.group());
         }
@@ -96,10 +84,11 @@ public final class LogRuns implements SeriesSessions {
 
     /** The number of a series within a part; below 0 when it is not there. */
     int local(int part, int series) {
-        return series < local[part].length ? local[part][series] : -1;
+        int[] of = local.get(part);
+        return series < of.length ? of[series] : -1;
     }
 
     int label(int part, int ownLabel) {
-        return labels[part][ownLabel];
+        return labels.get(part)[ownLabel];
     }
 }

@@ -17,8 +17,8 @@ final class PackedTrials {
     private static final int PAGE_BITS = 16;
     private static final int PAGE = 1 << PAGE_BITS;
 
-    /** Head, help, prompt, and five variable numbers of at most 10 bytes each. */
-    private static final int LONGEST = 3 + 5 * 10;
+    /** Head, help, prompt, and five variable numbers. */
+    private static final int LONGEST = 3 + 5 * PackedBytes.LONGEST;
 
     private static final long[] SCALES = {1_000_000_000L, 10_000_000L, 100_000L, 1L};
 
@@ -28,8 +28,8 @@ final class PackedTrials {
     private static final int SEVERAL = 1 << 6;
 
     private final List<byte[]> pages = new ArrayList<>();
+    private final PackedBytes bytes = new PackedBytes();
     private byte[] page = new byte[0];
-    private int at;
     private int free = PAGE;
 
     /**
@@ -56,40 +56,39 @@ final class PackedTrials {
         }
         // Addresses are whole numbers of 31 bits: two gigabytes of tries, more than 200 million of them.
         int address = Math.addExact(Math.multiplyExact(pages.size() - 1, PAGE), free);
-        at = free;
+        bytes.go(page, free);
         int scale = scaleOf(value);
         int several = given == 1 ? 0 : SEVERAL;
         int numbered = number == 0 ? 0 : NUMBERED;
-        page[at++] = (byte) (kind.code() | scale << SCALE_SHIFT | numbered | several);
-        page[at++] = (byte) (help + 1);
-        page[at++] = (byte) (prompt + 1);
-        put(previous == NONE ? 0 : address - previous);
-        put(zigzag(origin - originBase));
-        put(zigzag(value / SCALES[scale]));
+        bytes.putByte(kind.code() | scale << SCALE_SHIFT | numbered | several);
+        bytes.putByte(help + 1);
+        bytes.putByte(prompt + 1);
+        bytes.put(previous == NONE ? 0 : address - previous);
+        bytes.put(zigzag(origin - originBase));
+        bytes.put(zigzag(value / SCALES[scale]));
         if (numbered != 0) {
-            put(zigzag(number));
+            bytes.put(zigzag(number));
         }
         if (several != 0) {
-            put(given);
+            bytes.put(given);
         }
-        free = at;
+        free = bytes.at();
         return address;
     }
 
     /** Reads the try at an address into row {@code row} of a group, and gives the address of the one before. */
     int read(int address, long originBase, TrialGroup.Rows into, int row) {
-        byte[] from = pages.get(address >>> PAGE_BITS);
-        Cursor cursor = into.cursor;
-        cursor.at = address & (PAGE - 1);
-        int head = from[cursor.at++];
-        into.help[row] = (from[cursor.at++] & 0xff) - 1;
-        into.prompt[row] = (from[cursor.at++] & 0xff) - 1;
-        int back = (int) cursor.next(from);
+        PackedBytes from = into.cursor;
+        from.go(pages.get(address >>> PAGE_BITS), address & (PAGE - 1));
+        int head = from.nextByte();
+        into.help[row] = from.nextByte() - 1;
+        into.prompt[row] = from.nextByte() - 1;
+        int back = (int) from.next();
         into.kind[row] = (byte) (head & KIND_MASK);
-        into.origin[row] = originBase + unzigzag(cursor.next(from));
-        into.value[row] = unzigzag(cursor.next(from)) * SCALES[head >> SCALE_SHIFT & 0b11];
-        into.number[row] = (head & NUMBERED) == 0 ? 0 : (int) unzigzag(cursor.next(from));
-        into.given[row] = (head & SEVERAL) == 0 ? 1 : (int) cursor.next(from);
+        into.origin[row] = originBase + unzigzag(from.next());
+        into.value[row] = unzigzag(from.next()) * SCALES[head >> SCALE_SHIFT & 0b11];
+        into.number[row] = (head & NUMBERED) == 0 ? 0 : (int) unzigzag(from.next());
+        into.given[row] = (head & SEVERAL) == 0 ? 1 : (int) from.next();
         return back == 0 ? NONE : address - back;
     }
 
@@ -106,37 +105,11 @@ final class PackedTrials {
         return scale;
     }
 
-    private void put(long number) {
-        long rest = number;
-        while ((rest & ~0x7fL) != 0) {
-            page[at++] = (byte) (rest | 0x80);
-            rest >>>= 7;
-        }
-        page[at++] = (byte) rest;
-    }
-
     private static long zigzag(long number) {
         return number << 1 ^ number >> 63;
     }
 
     private static long unzigzag(long number) {
         return number >>> 1 ^ -(number & 1);
-    }
-
-    /** A reading position. */
-    static final class Cursor {
-        private int at;
-
-        private long next(byte[] from) {
-            long number = 0;
-            int shift = 0;
-            byte part;
-            do {
-                part = from[at++];
-                number |= (part & 0x7fL) << shift;
-                shift += 7;
-            } while (part < 0);
-            return number;
-        }
     }
 }

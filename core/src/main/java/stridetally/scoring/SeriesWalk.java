@@ -1,7 +1,9 @@
 package stridetally.scoring;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import stridetally.ingest.ReadingKind;
 
 /**
@@ -10,13 +12,18 @@ import stridetally.ingest.ReadingKind;
  */
 public final class SeriesWalk {
     private final LogRuns log;
-    private final TrialRuns.Cursor cursor;
+    private final RunCursor cursor;
     private int runs;
     private int[] part = new int[64];
     private int[] address = new int[64];
     private int[] day = new int[64];
     private int[] label = new int[64];
     private int[] order = new int[64];
+
+    /** By run: which of the series it is of. */
+    private int[] member = new int[64];
+
+    private int members = 1;
     private int next;
     private boolean labelled;
 
@@ -28,24 +35,31 @@ public final class SeriesWalk {
     private int[] help = new int[16];
     private int[] prompt = new int[16];
     private int[] number = new int[16];
+    private int[] memberOfRow = new int[16];
 
     SeriesWalk(LogRuns log) {
         this.log = log;
-        this.cursor = new TrialRuns.Cursor(log.part(0));
+        this.cursor = new RunCursor();
     }
 
-    /** Goes to a series. */
-    public void over(int series) {
+    /**
+     * Goes to a series; or to several of one child, side and measure, such as probes and practice: what falls on the same day
+     * and label is one session then.
+     */
+    public void over(int... series) {
         runs = 0;
         next = 0;
         labelled = false;
+        members = series.length;
         for (int one = 0; one < log.parts(); one++) {
-            int from = runs;
-            cursor.over(log.part(one), log.local(one, series));
-            while (cursor.nextRun()) {
-                gather(one);
+            for (int which = 0; which < members; which++) {
+                int from = runs;
+                cursor.over(log.part(one), log.local(one, series[which]));
+                while (cursor.nextRun()) {
+                    gather(one, which);
+                }
+                turn(from);
             }
-            turn(from);
         }
         sort();
     }
@@ -61,7 +75,7 @@ public final class SeriesWalk {
             int run = order[next++];
             cursor.over(log.part(part[run]), -1);
             cursor.go(address[run]);
-            read();
+            read(member[run]);
         } while (next < runs && day[order[next]] == day[first] && label[order[next]] == label[first]);
         inOrder();
         return true;
@@ -108,7 +122,9 @@ public final class SeriesWalk {
         boolean ascending = true;
         alike = true;
         for (int row = 1; row < tries; row++) {
-            alike &= (number[row] == 0) == (number[0] == 0);
+            // Numbers by place in the file are counted in each series for itself.
+            boolean oneSeries = memberOfRow[row] == memberOfRow[0];
+            alike &= (number[row] == 0) == (number[0] == 0) && (oneSeries || number[0] != 0);
             ascending &= number[row] >= number[row - 1];
         }
         if (!alike || ascending) {
@@ -126,6 +142,7 @@ public final class SeriesWalk {
         swap(given, at, at - 1);
         swap(help, at, at - 1);
         swap(prompt, at, at - 1);
+        swap(memberOfRow, at, at - 1);
         long kept = value[at];
         value[at] = value[at - 1];
         value[at - 1] = kept;
@@ -136,28 +153,47 @@ public final class SeriesWalk {
 
     /** The session as an object. */
     public TrialGroup group() {
-        TrialGroup.Rows rows = new TrialGroup.Rows(tries);
-        for (int row = 0; row < tries; row++) {
-            rows.kind[row] = kind[row];
-            rows.value[row] = value[row];
-            rows.given[row] = given[row];
-            rows.help[row] = help[row];
-            rows.prompt[row] = prompt[row];
-            rows.number[row] = number[row];
-            rows.origin[row] = row;
+        List<TrialGroup> groups = new ArrayList<>();
+        for (int which = 0; which < members; which++) {
+            int count = 0;
+            for (int row = 0; row < tries; row++) {
+                count += memberOfRow[row] == which ? 1 : 0;
+            }
+            if (count > 0) {
+                groups.add(TrialGroup.ordered(day(), label(), rows(which, count)));
+            }
         }
-        return TrialGroup.ordered(day(), label(), rows);
+        return TrialGroup.joined(groups);
     }
 
-    private void gather(int one) {
+    private TrialGroup.Rows rows(int which, int count) {
+        TrialGroup.Rows rows = new TrialGroup.Rows(count);
+        int at = 0;
+        for (int row = 0; row < tries; row++) {
+            if (memberOfRow[row] == which) {
+                rows.kind[at] = kind[row];
+                rows.value[at] = value[row];
+                rows.given[at] = given[row];
+                rows.help[at] = help[row];
+                rows.prompt[at] = prompt[row];
+                rows.number[at] = number[row];
+                rows.origin[at++] = row;
+            }
+        }
+        return rows;
+    }
+
+    private void gather(int one, int which) {
         if (runs == part.length) {
             part = Arrays.copyOf(part, runs * 2);
             address = Arrays.copyOf(address, runs * 2);
             day = Arrays.copyOf(day, runs * 2);
             label = Arrays.copyOf(label, runs * 2);
             order = Arrays.copyOf(order, runs * 2);
+            member = Arrays.copyOf(member, runs * 2);
         }
         part[runs] = one;
+        member[runs] = which;
         address[runs] = cursor.address();
         day[runs] = cursor.day();
         label[runs] = log.label(one, cursor.label());
@@ -181,7 +217,7 @@ public final class SeriesWalk {
     }
 
     private void sort() {
-        boolean ascending = !labelled;
+        boolean ascending = !labelled && members == 1;
         for (int run = 0; run < runs; run++) {
             order[run] = run;
             ascending &= run == 0 || day[run] >= day[run - 1];
@@ -189,7 +225,7 @@ public final class SeriesWalk {
         if (ascending) {
             return;
         }
-        if (labelled) {
+        if (labelled || members > 1) {
             sortByLabel();
             return;
         }
@@ -207,17 +243,18 @@ public final class SeriesWalk {
         Integer[] all = new Integer[runs];
         Arrays.setAll(all, run -> run);
         Comparator<Integer> byDay = (one, other) -> Integer.compare(day[one], day[other]);
-        Arrays.sort(
-                all,
-                byDay.thenComparing((one, other) -> log.numbers()
-                        .labelText(label[one])
-                        .compareTo(log.numbers().labelText(label[other]))));
+        Comparator<Integer> byLabel = (one, other) ->
+                log.numbers().labelText(label[one]).compareTo(log.numbers().labelText(label[other]));
+        // Then as they came, whichever of the series they are of.
+        Comparator<Integer> byPart = (one, other) -> Integer.compare(part[one], part[other]);
+        Comparator<Integer> byAddress = (one, other) -> Integer.compare(address[one], address[other]);
+        Arrays.sort(all, byDay.thenComparing(byLabel).thenComparing(byPart).thenComparing(byAddress));
         for (int run = 0; run < runs; run++) {
             order[run] = all[run];
         }
     }
 
-    private void read() {
+    private void read(int which) {
         int count = cursor.count();
         if (tries + count > kind.length) {
             int size = Math.max(tries + count, kind.length * 2);
@@ -227,6 +264,7 @@ public final class SeriesWalk {
             help = Arrays.copyOf(help, size);
             prompt = Arrays.copyOf(prompt, size);
             number = Arrays.copyOf(number, size);
+            memberOfRow = Arrays.copyOf(memberOfRow, size);
         }
         for (int row = tries; row < tries + count; row++) {
             cursor.nextTry();
@@ -236,6 +274,7 @@ public final class SeriesWalk {
             help[row] = cursor.help();
             prompt[row] = cursor.prompt();
             number[row] = cursor.number();
+            memberOfRow[row] = which;
         }
         tries += count;
     }

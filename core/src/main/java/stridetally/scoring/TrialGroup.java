@@ -112,7 +112,7 @@ public final class TrialGroup {
 
     /** The columns of a session that is being read. */
     static final class Rows {
-        final PackedTrials.Cursor cursor = new PackedTrials.Cursor();
+        final PackedBytes cursor = new PackedBytes();
         final byte[] kind;
         final long[] value;
         final int[] given;

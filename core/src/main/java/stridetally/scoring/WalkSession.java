@@ -10,9 +10,17 @@ import stridetally.model.Use;
 record WalkSession(Walker walker, int day, String label) {
 
     /** One child's walks at one place. */
-    record Walker(String source, StudentCode student, TrialPlace place, Use use) {
+    record Walker(String source, StudentCode student, TrialPlace place, Use use) implements Comparable<Walker> {
         static Walker of(SeriesKey key) {
             return new Walker(key.source(), key.student(), key.place(), key.use());
+        }
+
+        @Override
+        public int compareTo(Walker other) {
+            int order = source.compareTo(other.source);
+            order = order != 0 ? order : student.compareTo(other.student);
+            order = order != 0 ? order : place.compareTo(other.place);
+            return order != 0 ? order : use.compareTo(other.use);
         }
 
         // By hand: a record makes its own at run time, which costs a small run ten milliseconds.

@@ -12,8 +12,8 @@ public final class WalkedSessions {
     private final PlainSession plain = new PlainSession();
     private boolean isPlain;
 
-    /** Of a series, to which the walk goes now. */
-    public WalkedSessions(SeriesWalk walk, int series, Counting counting) {
+    /** Of a series, or of several that count as one, to which the walk goes now. */
+    public WalkedSessions(SeriesWalk walk, int[] series, Counting counting) {
         this.walk = walk;
         this.counting = counting;
         this.scorer = SessionScorer.by(counting);

@@ -15,20 +15,20 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import stridetally.ingest.BulkLog;
+import stridetally.ingest.BulkWatch;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.DateOrder;
-import stridetally.ingest.LogRow;
+import stridetally.ingest.LogFile;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.SeriesNumbers;
-import stridetally.ingest.TextSource;
+import stridetally.ingest.StudentRange;
 import stridetally.ingest.TrialFeed;
-import stridetally.ingest.TrialLog;
+import stridetally.ingest.UsualFile;
+import stridetally.ingest.WhichReader;
 import stridetally.measures.Catalogue;
 import stridetally.model.Settings;
-import stridetally.model.Trial;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemTally;
-import stridetally.problem.RowProblem;
 import stridetally.problem.Severity;
 import stridetally.units.DecimalMark;
 
@@ -130,15 +130,16 @@ final class BothReadersTest {
         String heading = HEADINGS[random.nextInt(HEADINGS.length)];
         String[] columns = heading.split(",", -1);
         String end = one("\n", "\n", "\n", "\r\n", "\r");
+        String delimiter = one(",", ",", ",", ";", "\t", "|");
         StringBuilder log = new StringBuilder(random.nextInt(10) == 0 ? "\ufeff" : "");
-        log.append(heading).append(end);
+        log.append(heading.replace(",", delimiter)).append(end);
         int rows = 1 + random.nextInt(150);
         int clean = random.nextInt(4);
         measures = new String[] {usualMeasure(), usualMeasure()};
         students = new String[] {usualStudent(), usualStudent()};
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns.length; column++) {
-                log.append(column == 0 ? "" : ",")
+                log.append(column == 0 ? "" : delimiter)
                         .append(cell(columns[column].toLowerCase(java.util.Locale.ROOT), clean));
             }
             log.append(row == rows - 1 && random.nextInt(4) == 0 ? "" : end);
@@ -178,7 +179,8 @@ final class BothReadersTest {
                 clean == 3
                         ? one("3", "12", "0.5")
                         : one(
-                                "3", "4", "5.5", "0.82", "12", "7.0", ">30", "unable", "refused", "4/5", "8 s", "0.8",
+                                "3", "4", "5.5", "0.82", "12", "7.0", ">30", "unable", "refused", "4/5", "8 s", "0.8", "0",
+                                "1", "5/5", "0/4", "4/0", "6/5", "1.5", "12/100",
                                 "900000");
             case "unit" -> clean == 3 ? "" : one("", "", "", "s", "steps", "m/s", "min");
             case "of" -> one("", "", "", "", "8");
@@ -200,7 +202,7 @@ final class BothReadersTest {
     }
 
     private String usualMeasure() {
-        return one("line-steps", "single-leg-stance", "walk-speed", "success", "Line Steps", "cadence");
+        return one("line-steps", "single-leg-stance", "walk-speed", "success", "Line Steps", "cadence", "line-share");
     }
 
     /** Some bytes changed, taken out or put in; sometimes the end is torn off. */
@@ -234,23 +236,31 @@ final class BothReadersTest {
         return choices[random.nextInt(choices.length)];
     }
 
+    /** What the fast reader gives; empty when it leaves the log to the usual one. */
     private static Optional<String> bulk(byte[] bytes, int parts) {
-        BulkLog.How<TrialRuns> how = new BulkLog.How<>(rules(), AS_OF, parts, 64, TrialRuns::new);
-        return BulkLog.read(new Bytes(bytes), how).map(log -> {
-            LogRuns runs =
-                    new LogRuns(log.parts().stream().map(BulkLog.Part::sink).toList());
-            return all(log.count(), log.setAside(), log.ahead(), log.problems(), runs);
-        });
+        BulkLog.How<TrialRuns> how = new BulkLog.How<>(
+                any -> rules(),
+                AS_OF,
+                parts,
+                64,
+                StudentRange.ALL,
+                any -> new TrialRuns(),
+                any -> true,
+                BulkWatch.NONE);
+        BulkLog<TrialRuns> log = BulkLog.read(List.of(new Bytes(bytes)), how);
+        LogFile file = log.files().get(0);
+        return file.by() == WhichReader.FAST
+                ? Optional.of(all(file, log.problems(), new LogRuns(log.parts())))
+                : Optional.empty();
     }
 
     private static String usual(byte[] bytes) {
+        SeriesNumbers numbers = new SeriesNumbers();
+        SessionTable table = new SessionTable(numbers);
+        UsualFile file = new UsualFile(
+                new TrialFeed(numbers, Settings.usual(""), table), AS_OF, StudentRange.ALL, 0, () -> true);
         try {
-            TrialLog log = TrialLog.open(TextSource.of(new Bytes(bytes)), rules());
-            SeriesNumbers numbers = new SeriesNumbers();
-            SessionTable table = new SessionTable(numbers);
-            Taken taken = new Taken(new TrialFeed(numbers, Settings.usual(""), table));
-            TrialLog.Count count = log.read(taken);
-            return all(count, taken.setAside, taken.ahead, taken.problems, table.index());
+            return all(file.read(new Bytes(bytes), rules()), file.problems(), table.index());
         } catch (InputRefused refused) {
             return "refused: " + refused.getMessage();
         }
@@ -268,10 +278,9 @@ final class BothReadersTest {
                 "");
     }
 
-    private static String all(
-            TrialLog.Count count, long setAside, long ahead, ProblemTally problems, SeriesSessions sessions) {
-        StringBuilder text = new StringBuilder("rows " + count.rows() + " blank " + count.blank() + " set aside "
-                + setAside + " ahead " + ahead + "\n" + String.join("\n", count.notes()) + "\n");
+    private static String all(LogFile file, ProblemTally problems, SeriesSessions sessions) {
+        StringBuilder text = new StringBuilder("rows " + file.rows() + " blank " + file.blank() + " set aside "
+                + file.setAside() + " ahead " + file.ahead() + "\n" + String.join("\n", file.notes()) + "\n");
         for (Severity severity : Severity.values()) {
             text.append(String.join("\n", problems.sentences(severity))).append('\n');
         }
@@ -303,34 +312,6 @@ final class BothReadersTest {
             }
         }
         return String.join("\n", tries);
-    }
-
-    /** What a bare log's tries come to by the usual reader. */
-    private static final class Taken implements TrialLog.Taker {
-        private final TrialFeed feed;
-        private final ProblemTally problems = new ProblemTally();
-        private long setAside;
-        private long ahead;
-
-        Taken(TrialFeed feed) {
-            this.feed = feed;
-        }
-
-        @Override
-        public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
-            if (trial.date().isAfter(AS_OF)) {
-                ahead++;
-                return;
-            }
-            notes.forEach(problems::add);
-            feed.push(trial, row.line());
-        }
-
-        @Override
-        public void setAside(LogRow row, List<RowProblem> reasons) {
-            reasons.forEach(problems::add);
-            setAside++;
-        }
     }
 
     /** Bytes in memory. */

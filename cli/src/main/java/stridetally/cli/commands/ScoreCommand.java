@@ -10,7 +10,7 @@ import stridetally.cli.Console;
 import stridetally.cli.ExitCodes;
 import stridetally.cli.Subcommand;
 import stridetally.cli.files.Content;
-import stridetally.cli.input.LogRead;
+import stridetally.cli.input.LogPasses;
 import stridetally.cli.input.ObservedTries;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
@@ -115,10 +115,13 @@ public final class ScoreCommand implements Subcommand {
         }
         // Sides and exposure look at tries one by one, which only the usual reader keeps.
         WhichReader which = by() == ScoreBy.SESSION ? writing.reader() : WhichReader.USUAL;
-        LogRead log = sources.log(source, writing, which, narrow, day);
-        sources.tellUnknown(narrow, log);
-        output.write(console, content(log, output.format(Format.CSV)));
-        return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
+        Format format = output.format(Format.CSV);
+        boolean ranges = by() == ScoreBy.SESSION && format == Format.CSV;
+        LogPasses passes = sources.passes(source, writing, which, narrow, day, ranges);
+        boolean lacks = passes.current().lacks();
+        output.write(console, content(passes, format));
+        sources.tellRest(passes, narrow);
+        return lacks ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
     /** Only the rows of students count judgements; the others would pay for a forecast of the whole caseload in vain. */
@@ -150,11 +153,11 @@ public final class ScoreCommand implements Subcommand {
         };
     }
 
-    private Content content(LogRead log, Format format) {
+    private Content content(LogPasses passes, Format format) {
         return switch (by()) {
-            case SIDES -> SidesOutput.log(log, narrow, format);
-            case EXPOSURE -> ExposureOutput.log(log, narrow, format);
-            default -> SessionOutput.log(log, narrow, format);
+            case SIDES -> SidesOutput.log(passes.current(), narrow, format);
+            case EXPOSURE -> ExposureOutput.log(passes.current(), narrow, format);
+            default -> SessionOutput.logs(passes, narrow, format);
         };
     }
 

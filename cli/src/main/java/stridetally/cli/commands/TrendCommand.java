@@ -11,7 +11,7 @@ import stridetally.cli.ExitCodes;
 import stridetally.cli.Subcommand;
 import stridetally.cli.files.Content;
 import stridetally.cli.files.WholeFile;
-import stridetally.cli.input.LogRead;
+import stridetally.cli.input.LogPasses;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.input.Sources;
 import stridetally.cli.options.AsOfOption;
@@ -80,33 +80,29 @@ public final class TrendCommand implements Subcommand {
                     .beside(rules.rules());
             sources.tellUnknown(narrow, book);
             writeScores(SessionOutput.logbook(book, shown, narrow, Format.CSV));
-            output.write(
-                    console,
-                    drawn(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format)));
+            draw(() -> Charts.logbook(book, shown), TrendOutput.logbook(book, shown, narrow, format));
             return ExitCodes.DONE;
         }
         rules.checkForLog();
-        LogRead log = sources.log(source, writing, narrow, day);
-        sources.tellUnknown(narrow, log);
-        write(log, SeriesWindow.upTo(day), format);
-        return log.setAside() > 0 ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
-    }
-
-    private void write(LogRead log, SeriesWindow window, Format format) {
-        Content table = drawn(() -> Charts.log(log, narrow, window), TrendOutput.log(log, narrow, window, format));
-        if (scores.typed().isPresent() && !charts.draws() && TrendOutput.isLong(log, format)) {
+        boolean ranges = format == Format.CSV && !charts.asked();
+        LogPasses passes = sources.passes(source, writing, writing.reader(), narrow, day, ranges);
+        boolean lacks = passes.current().lacks();
+        SeriesWindow window = SeriesWindow.upTo(day);
+        if (scores.typed().isPresent() && ranges) {
             WholeFile.write(
-                    scores.typed().get(),
-                    sessions -> output.write(console, TrendOutput.both(log, narrow, window, sessions)));
-            return;
+                    scores.value(),
+                    sessions -> output.write(console, TrendOutput.beside(passes, narrow, window, sessions)));
+        } else {
+            writeScores(SessionOutput.logs(passes, narrow, Format.CSV));
+            draw(() -> Charts.log(passes.current(), narrow, window), TrendOutput.logs(passes, narrow, window, format));
         }
-        writeScores(SessionOutput.log(log, narrow, Format.CSV));
-        output.write(console, table);
+        sources.tellRest(passes, narrow);
+        return lacks ? ExitCodes.SET_ASIDE : ExitCodes.DONE;
     }
 
-    private Content drawn(Supplier<Charts> drawings, Content table) {
+    private void draw(Supplier<Charts> drawings, Content table) {
         charts.folder().ifPresent(folder -> drawings.get().files(folder));
-        return charts.draws() ? drawings.get().drawn() : table;
+        output.write(console, charts.draws() ? drawings.get().drawn() : table);
     }
 
     private void writeScores(Content content) {

@@ -7,9 +7,10 @@ import java.nio.file.Path;
 import stridetally.ingest.ByteSource;
 import stridetally.problem.InputRefused;
 
-/** A file as the person named it. Refuses what is no readable file with a sentence. */
+/** A file as the person named it, unpacked when it is gzip. Refuses what is no readable file with a sentence. */
 public final class FileSource implements ByteSource {
     private final Path file;
+    private final boolean packed;
 
     /** Looks whether the file is there and can be read. */
     public FileSource(Path file) {
@@ -22,6 +23,15 @@ public final class FileSource implements ByteSource {
         }
         if (!Files.isReadable(file)) {
             throw new InputRefused(file + " cannot be read; check its permissions");
+        }
+        this.packed = Files.isRegularFile(file) && isPacked(file);
+    }
+
+    private static boolean isPacked(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return PackedText.isPacked(in.readNBytes(2));
+        } catch (IOException toBeToldWhenItIsRead) {
+            return false;
         }
     }
 
@@ -37,15 +47,29 @@ public final class FileSource implements ByteSource {
 
     @Override
     public long size() {
+        return packed ? -1 : onDisk();
+    }
+
+    @Override
+    public long textSize() {
+        return packed ? onDisk() * PackedText.USUAL_RATIO : onDisk();
+    }
+
+    @Override
+    public boolean cheapFrom() {
+        return !packed && Files.isRegularFile(file);
+    }
+
+    @Override
+    public InputStream open() throws IOException {
+        return packed ? PackedText.open(() -> Files.newInputStream(file), name()) : Files.newInputStream(file);
+    }
+
+    private long onDisk() {
         try {
             return Files.size(file);
         } catch (IOException unknown) {
             return -1;
         }
-    }
-
-    @Override
-    public InputStream open() throws IOException {
-        return Files.newInputStream(file);
     }
 }

@@ -34,25 +34,46 @@ public final class BareSeries {
         scored(log.sessions(), chosen(log.sessions(), narrow), log.catalogue(), narrow, taker);
     }
 
-    /** The numbers of the series that are not narrowed out, in the order of their keys; for logs read with one use only. */
-    public static List<Integer> inOrder(LogRead log, NarrowOptions narrow) {
+    /**
+     * The numbers of the series that are not narrowed out, in the order of their keys; those of one key that differ in their
+     * use stand together.
+     */
+    public static List<int[]> inOrder(LogRead log, NarrowOptions narrow) {
         List<Integer> chosen = chosen(log.sessions(), narrow);
         SeriesNumbers numbers = log.sessions().numbers();
-        chosen.sort((one, other) -> byKey(numbers.key(one), numbers.key(other)));
-        return chosen;
+        chosen.sort((one, other) -> {
+            int order = byKey(numbers.key(one), numbers.key(other));
+            return order != 0 ? order : Integer.compare(one, other);
+        });
+        List<int[]> together = new ArrayList<>();
+        int start = 0;
+        for (int next = 1; next <= chosen.size(); next++) {
+            if (next == chosen.size() || byKey(numbers.key(chosen.get(start)), numbers.key(chosen.get(next))) != 0) {
+                together.add(chosen.subList(start, next).stream()
+                        .mapToInt(Integer::intValue)
+                        .toArray());
+                start = next;
+            }
+        }
+        return together;
     }
 
     private static List<Integer> chosen(SeriesSessions index, NarrowOptions narrow) {
         List<Integer> chosen = new ArrayList<>();
         for (int series = 0; series < index.seriesCount(); series++) {
             SeriesKey key = index.numbers().key(series);
-            if (narrow.shows(key.student())
-                    && narrow.places().contains(key.place())
-                    && narrow.uses().contains(key.use())) {
+            if (shows(narrow, key)) {
                 chosen.add(series);
             }
         }
         return chosen;
+    }
+
+    /** Whether a series is not narrowed out. */
+    public static boolean shows(NarrowOptions narrow, SeriesKey key) {
+        return narrow.shows(key.student())
+                && narrow.places().contains(key.place())
+                && narrow.uses().contains(key.use());
     }
 
     /** Some series of an index. */

@@ -8,7 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import stridetally.model.MeasureId;
+import stridetally.model.Protocol;
 import stridetally.model.SeriesKey;
+import stridetally.model.Side;
+import stridetally.model.StudentCode;
+import stridetally.model.TrialPlace;
+import stridetally.model.Use;
 import stridetally.scoring.DerivedTry;
 import stridetally.scoring.DerivedWalks;
 import stridetally.scoring.WalkGap;
@@ -16,6 +22,9 @@ import stridetally.scoring.WalkGap;
 /** What followed from the parts of walks, and what did not. */
 public final class DerivedRead implements DerivedWalks.Taker {
     private static final int SHOWN = 5;
+
+    private static final SeriesKey NOBODY = new SeriesKey(
+            "", new StudentCode("-"), new MeasureId("none"), Side.NONE, Protocol.NONE, TrialPlace.SCHOOL, Use.PROBE);
 
     private record SessionKey(SeriesKey key, LocalDate date, String label) {
         // By hand: a record makes its own at run time, which costs a small run ten milliseconds.
@@ -77,8 +86,10 @@ public final class DerivedRead implements DerivedWalks.Taker {
     private final Keep keep;
     private final List<DerivedTry> tries = new ArrayList<>();
     private final Map<SessionKey, WalkGap> gaps = new LinkedHashMap<>();
+    private final List<WalkGap> empty = new ArrayList<>();
     private final List<Told> told = new ArrayList<>();
     private final Set<SessionKey> made = new HashSet<>();
+    private SeriesKey at = NOBODY;
     private long untold;
     private long alone;
 
@@ -88,6 +99,7 @@ public final class DerivedRead implements DerivedWalks.Taker {
 
     @Override
     public void derived(DerivedTry one) {
+        goTo(one.key());
         made.add(new SessionKey(one.key(), one.date(), one.label()));
         if (keep == Keep.TRIES) {
             tries.add(one);
@@ -96,6 +108,7 @@ public final class DerivedRead implements DerivedWalks.Taker {
 
     @Override
     public void gap(WalkGap gap) {
+        goTo(gap.key());
         tell(gap);
         gaps.putIfAbsent(new SessionKey(gap.key(), gap.date(), gap.label()), gap);
     }
@@ -116,6 +129,24 @@ public final class DerivedRead implements DerivedWalks.Taker {
         told.add(one);
     }
 
+    /** Walks come student by student, so what is done with one student need not be held. */
+    private void goTo(SeriesKey key) {
+        if (!key.source().equals(at.source()) || !key.student().equals(at.student())) {
+            close();
+            at = key;
+        }
+    }
+
+    private void close() {
+        gaps.forEach((session, gap) -> {
+            if (!made.contains(session)) {
+                empty.add(gap);
+            }
+        });
+        gaps.clear();
+        made.clear();
+    }
+
     @Override
     public void alone(long count) {
         alone += count;
@@ -128,13 +159,8 @@ public final class DerivedRead implements DerivedWalks.Taker {
 
     /** One gap for each session of which nothing at all follows. */
     public List<WalkGap> emptySessions() {
-        List<WalkGap> empty = new ArrayList<>();
-        gaps.forEach((session, gap) -> {
-            if (!made.contains(session)) {
-                empty.add(gap);
-            }
-        });
-        return empty;
+        close();
+        return List.copyOf(empty);
     }
 
     /** What the person should know. */

@@ -2,27 +2,23 @@ package stridetally.cli.input;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import stridetally.ingest.BulkLog;
 import stridetally.ingest.ByteSource;
 import stridetally.ingest.DateOrder;
-import stridetally.ingest.InputTables;
-import stridetally.ingest.LogRow;
+import stridetally.ingest.LogFile;
 import stridetally.ingest.LogRules;
 import stridetally.ingest.SeriesNumbers;
-import stridetally.ingest.TextSource;
+import stridetally.ingest.StudentRange;
 import stridetally.ingest.TrialFeed;
-import stridetally.ingest.TrialForm;
-import stridetally.ingest.TrialLog;
-import stridetally.ingest.WhichReader;
+import stridetally.ingest.UsualFile;
 import stridetally.measures.Catalogue;
 import stridetally.model.Settings;
-import stridetally.model.Trial;
-import stridetally.model.Use;
+import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemTally;
-import stridetally.problem.RowProblem;
 import stridetally.scoring.DerivedWalks;
 import stridetally.scoring.LegLengths;
 import stridetally.scoring.LogRuns;
@@ -33,96 +29,123 @@ import stridetally.scoring.TrialRuns;
 import stridetally.units.DecimalMark;
 
 /**
- * A bare log of trials, read into sessions: no goals, no roster, every recorded trial counts.
+ * Bare logs of trials, read into sessions: no goals, no roster, every recorded trial counts.
  *
- * @param setAside rows that were not taken
- * @param ahead tries after the day of the run, which are left out
- * @param walks what followed from the parts of walks; its tries are in the table
+ * @param files what was read of each
+ * @param problems of the rows of all
+ * @param walks what followed from the parts of walks; its tries are among the sessions
  */
 public record LogRead(
         SeriesSessions sessions,
         Settings settings,
         Catalogue catalogue,
-        long rows,
-        long setAside,
-        long blank,
-        long ahead,
+        List<LogFile> files,
         ProblemTally problems,
-        String note,
         DerivedRead walks) {
 
-    /** How a bare log is read, besides what it says itself. */
-    public record How(LocalDate asOf, DateOrder order, DecimalMark decimals) {}
-
-    /** Smaller logs are read by the usual reader, which needs fewer classes to start. Ours. */
-    private static final long LONG_LOG = 1 << 20;
-
-    /** Reads a log to its end; rows stream. A long one goes through {@link BulkLog} where it can. */
-    public static LogRead of(ByteSource source, How how, WhichReader which, Set<Use> uses) {
-        boolean fast = which == WhichReader.FAST || (which == WhichReader.BY_SIZE && source.size() >= LONG_LOG);
-        return fast ? inBulk(source, how, uses).orElseGet(() -> of(source, how)) : of(source, how);
+    public LogRead {
+        files = List.copyOf(files);
     }
 
-    private static Optional<LogRead> inBulk(ByteSource source, How how, Set<Use> uses) {
-        Settings settings = Settings.usual("");
-        BulkLog.How<TrialRuns> bulk = new BulkLog.How<>(
-                rules(settings, how), how.asOf(), Runtime.getRuntime().availableProcessors(), TrialRuns::new);
-        Optional<BulkLog<TrialRuns>> read = BulkLog.read(source, bulk);
-        if (read.isEmpty()) {
-            return Optional.empty();
-        }
-        LogRuns runs =
-                new LogRuns(read.get().parts().stream().map(BulkLog.Part::sink).toList());
-        // Probes and practice as one session need the place of each row in the file, which only the usual reader keeps.
-        // What follows from the parts of walks needs a table of tries, which only the usual reader keeps too.
-        if ((uses.size() > 1 && runs.has(Use.PRACTICE)) || DerivedWalks.parts(runs.numbers())) {
-            return Optional.empty();
-        }
-        return read.map(log -> new LogRead(
-                runs,
-                settings,
-                Catalogue.standard(),
-                log.count().rows(),
-                log.setAside(),
-                log.count().blank(),
-                log.ahead(),
-                log.problems(),
-                note("", log.form(), log.count()),
-                new DerivedRead(DerivedRead.Keep.GAPS_ONLY)));
-    }
+    /**
+     * How bare logs are read, besides what they say themselves.
+     *
+     * @param sourcePerFile whether a row that names no source has that of its file
+     */
+    public record How(LocalDate asOf, DateOrder order, DecimalMark decimals, boolean sourcePerFile) {}
 
-    private static LogRead of(ByteSource source, How how) {
+    /** Reads logs by the usual reader, which needs fewer classes to start; one behind the other, as one. */
+    public static LogRead usual(List<ByteSource> sources, How how) {
         Settings settings = Settings.usual("");
-        TextSource text = InputTables.of(source, Optional.empty()).only();
-        TrialLog log = TrialLog.open(text, rules(settings, how));
         SeriesNumbers numbers = new SeriesNumbers();
         SessionTable table = new SessionTable(numbers);
         ProblemTally problems = new ProblemTally();
-        Into into = new Into(new TrialFeed(numbers, settings, table), how.asOf(), problems);
-        TrialLog.Count count = log.read(into);
+        List<LogFile> files = new ArrayList<>();
+        for (ByteSource source : sources) {
+            UsualFile file = new UsualFile(
+                    new TrialFeed(numbers, settings, table), how.asOf(), StudentRange.ALL, files.size(), () -> true);
+            files.add(read(source, file, rules(settings, how, source), sources.size() > 1));
+            problems.add(file.problems(), problem -> problem);
+        }
+        refuseWhenNoneIsLeft(files);
         DerivedRead walks = new DerivedRead(DerivedRead.Keep.GAPS_ONLY);
         DerivedWalks.into(table, Catalogue.standard()::find, LegLengths.none(), walks);
-        return new LogRead(
-                table.index(),
-                settings,
-                Catalogue.standard(),
-                count.rows(),
-                into.setAside,
-                count.blank(),
-                into.ahead,
-                problems,
-                note(text.note(), log.form(), count),
-                walks);
+        return new LogRead(table.index(), settings, Catalogue.standard(), files, problems, walks);
     }
 
-    private static String note(String ofText, TrialForm form, TrialLog.Count count) {
-        List<String> notes = new ArrayList<>();
-        if (!ofText.isEmpty()) {
-            notes.add(ofText);
+    /** Of several logs one that cannot be used is left out, unless a part of it was taken already. */
+    private static LogFile read(ByteSource source, UsualFile file, LogRules rules, boolean amongOthers) {
+        try {
+            return file.read(source, rules);
+        } catch (InputRefused why) {
+            if (!amongOthers || file.pushed()) {
+                throw why;
+            }
+            return LogFile.refused(source.name(), why);
         }
-        notes.addAll(form.notes());
-        notes.addAll(count.notes());
-        return String.join("; ", notes);
+    }
+
+    /** What the fast reader has read; what follows from walks is added to what followed before. */
+    static LogRead bulk(BulkLog<TrialRuns> log, DerivedRead walks) {
+        refuseWhenNoneIsLeft(log.files());
+        LogRuns runs = new LogRuns(log.parts());
+        DerivedWalks.into(runs, Catalogue.standard()::find, walks);
+        return new LogRead(runs, Settings.usual(""), Catalogue.standard(), log.files(), log.problems(), walks);
+    }
+
+    private static void refuseWhenNoneIsLeft(List<LogFile> files) {
+        for (LogFile file : files) {
+            if (file.refused().isEmpty()) {
+                return;
+            }
+        }
+        throw files.get(0).refused().orElseThrow();
+    }
+
+    /** Rows that were not taken. */
+    public long setAside() {
+        long setAside = 0;
+        for (LogFile file : files) {
+            setAside += file.setAside();
+        }
+        return setAside;
+    }
+
+    /** Tries after the day of the run, which are left out. */
+    public long ahead() {
+        long ahead = 0;
+        for (LogFile file : files) {
+            ahead += file.ahead();
+        }
+        return ahead;
+    }
+
+    /** Whether anything was not taken: a row, or a whole file. */
+    public boolean lacks() {
+        boolean lacks = setAside() > 0;
+        for (LogFile file : files) {
+            lacks |= file.refused().isPresent();
+        }
+        return lacks;
+    }
+
+    /** What the person should know of each file; what holds for several is said once. */
+    public List<String> notes() {
+        Map<String, List<String>> filesOf = new LinkedHashMap<>();
+        for (LogFile file : files) {
+            if (!file.notes().isEmpty()) {
+                String note = String.join("; ", file.notes());
+                List<String> names = filesOf.getOrDefault(note, new ArrayList<>());
+                names.add(file.name());
+                filesOf.put(note, names);
+            }
+        }
+        List<String> notes = new ArrayList<>();
+        filesOf.forEach((note, names) -> notes.add(
+                files.size() == 1
+                        ? note
+                        : names.get(0) + (names.size() > 1 ? " and " + (names.size() - 1) + " more: " : ": ") + note));
+        return notes;
     }
 
     /** The sessions with their tries, as the usual reader keeps them. */
@@ -134,7 +157,7 @@ public record LogRead(
     }
 
     /** The rules of a bare log. */
-    public static LogRules rules(Settings settings, How how) {
+    public static LogRules rules(Settings settings, How how, ByteSource source) {
         return new LogRules(
                 settings,
                 Catalogue.standard(),
@@ -143,40 +166,12 @@ public record LogRead(
                 how.order(),
                 how.decimals(),
                 Optional.empty(),
-                settings.id());
+                how.sourcePerFile() ? stem(source.shortName()) : settings.id());
     }
 
-    private static final class Into implements TrialLog.Taker {
-        private final TrialFeed feed;
-        private final ProblemTally problems;
-        private final LocalDate asOf;
-        private long setAside;
-        private long ahead;
-
-        Into(TrialFeed feed, LocalDate asOf, ProblemTally problems) {
-            this.feed = feed;
-            this.asOf = asOf;
-            this.problems = problems;
-        }
-
-        @Override
-        public void taken(Trial trial, LogRow row, List<RowProblem> notes) {
-            if (trial.date().isAfter(asOf)) {
-                ahead++;
-                return;
-            }
-            for (RowProblem note : notes) {
-                problems.add(note);
-            }
-            feed.push(trial, row.line());
-        }
-
-        @Override
-        public void setAside(LogRow row, List<RowProblem> reasons) {
-            for (RowProblem reason : reasons) {
-                problems.add(reason);
-            }
-            setAside++;
-        }
+    private static String stem(String name) {
+        String unpacked = name.endsWith(".gz") ? name.substring(0, name.length() - ".gz".length()) : name;
+        int dot = unpacked.lastIndexOf('.');
+        return dot > 0 ? unpacked.substring(0, dot) : unpacked;
     }
 }

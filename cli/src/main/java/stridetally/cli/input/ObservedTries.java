@@ -48,7 +48,7 @@ public record ObservedTries(
     /** The tries of a bare log up to a day. */
     public static ObservedTries of(ByteSource source, LogRead.How how, Predicate<StudentCode> shown) {
         Settings settings = Settings.usual("");
-        TrialLog log = TrialLog.open(TextSource.of(source), LogRead.rules(settings, how));
+        TrialLog log = TrialLog.open(TextSource.of(source), LogRead.rules(settings, how, source));
         ProblemTally problems = new ProblemTally();
         Into into = new Into(how.asOf(), shown, problems);
         log.read(into);

@@ -2,6 +2,7 @@ package stridetally.cli.input;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import stridetally.cli.options.NarrowOptions;
 import stridetally.cli.options.SourceOption;
 import stridetally.cli.options.WritingOptions;
 import stridetally.ingest.ByteSource;
+import stridetally.ingest.LogFile;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.WhichReader;
 import stridetally.logbook.Logbook;
@@ -62,28 +64,68 @@ public final class Sources {
         return aimedAt ? scored.walks().allNotes() : scored.walks().notes();
     }
 
-    /** A bare log. */
-    public LogRead log(SourceOption source, WritingOptions writing, NarrowOptions narrow, LocalDate asOf) {
-        return log(source, writing, writing.reader(), narrow, asOf);
-    }
-
-    /** A bare log by one of the readers, whatever its size. */
+    /** Bare logs by one of the readers, read at once. */
     public LogRead log(
             SourceOption source, WritingOptions writing, WhichReader which, NarrowOptions narrow, LocalDate asOf) {
-        ByteSource bytes = bytes(source);
-        LogRead log =
-                LogRead.of(bytes, new LogRead.How(asOf, writing.order(), writing.decimals()), which, narrow.uses());
-        console.tell(log.problems());
-        if (!log.note().isEmpty()) {
-            console.note(log.note());
+        LogPasses passes = passes(source, writing, which, narrow, asOf, false);
+        tellRest(passes, narrow);
+        return passes.current();
+    }
+
+    /**
+     * Bare logs, or the first range of their students; says what is to be said of their rows.
+     *
+     * @param ranges whether the taker can go through ranges
+     */
+    public LogPasses passes(
+            SourceOption source,
+            WritingOptions writing,
+            WhichReader which,
+            NarrowOptions narrow,
+            LocalDate asOf,
+            boolean ranges) {
+        List<ByteSource> sources = new ArrayList<>();
+        for (Path path : source.logs()) {
+            sources.add(bytes(path));
         }
-        console.note(bytes.name() + ": a bare log has no goals: every recorded try counts, and duplicates are not"
-                + " looked for");
+        LogRead.How how = new LogRead.How(asOf, writing.order(), writing.decimals(), source.sourcePerFile());
+        LogPasses passes = LogPasses.of(new LogPasses.Wanted(
+                sources,
+                how,
+                which,
+                source.memory().orElse(Runtime.getRuntime().maxMemory() / 2),
+                ranges,
+                narrow.students(),
+                console::progress,
+                console::note));
+        LogRead log = passes.current();
+        for (LogFile file : log.files()) {
+            file.refused()
+                    .ifPresent(why ->
+                            console.warn(why.getMessage() + "; nothing of this file was taken, the others were"));
+        }
+        console.tell(log.problems());
+        log.notes().forEach(console::note);
+        console.note(
+                sources.size() == 1
+                        ? sources.get(0).name() + ": a bare log has no goals: every recorded try counts, and duplicates"
+                                + " are not looked for"
+                        : sources.size() + " logs, read as one: bare logs have no goals: every recorded try counts, and"
+                                + " duplicates are not looked for");
         if (log.ahead() > 0) {
             console.note(tries(log.ahead()) + " after " + asOf + " left out");
         }
-        log.walks().allNotes().forEach(console::note);
-        return log;
+        return passes;
+    }
+
+    /** What can be said only when all students were gone through. */
+    public void tellRest(LogPasses passes, NarrowOptions narrow) {
+        passes.walks().allNotes().forEach(console::note);
+        for (StudentCode code : narrow.students()) {
+            if (!passes.saw(code)) {
+                tellUnknown(code);
+            }
+        }
     }
 
     /** The catalogue, with the measures of a logbook when one is given. */
@@ -101,7 +143,9 @@ public final class Sources {
         ObservedTries observed = source.isFolder()
                 ? ObservedTries.of(OpenLogbook.at(source.path(), source.known()), asOf, narrow::shows)
                 : ObservedTries.of(
-                        bytes(source), new LogRead.How(asOf, writing.order(), writing.decimals()), narrow::shows);
+                        bytes(source.path()),
+                        new LogRead.How(asOf, writing.order(), writing.decimals(), source.sourcePerFile()),
+                        narrow::shows);
         console.tell(observed.problems());
         if (observed.pairs().byMeasure().isEmpty()) {
             console.warn("no try was written by two observers");
@@ -117,13 +161,8 @@ public final class Sources {
         tellUnknown(narrow, known);
     }
 
-    /** The same for a bare log. */
-    public void tellUnknown(NarrowOptions narrow, LogRead log) {
-        tellUnknown(narrow, students(log.sessions().numbers()));
-    }
-
-    private ByteSource bytes(SourceOption source) {
-        return source.isStandardInput() ? new StandardInput(console.in()) : new FileSource(source.path());
+    private ByteSource bytes(Path path) {
+        return SourceOption.isStandardInput(path) ? new StandardInput(console.in()) : new FileSource(path);
     }
 
     /** A row that cannot be read must be known; what is only doubtful can be hushed. */
@@ -138,9 +177,13 @@ public final class Sources {
     private void tellUnknown(NarrowOptions narrow, Set<StudentCode> known) {
         for (StudentCode code : narrow.students()) {
             if (!known.contains(code)) {
-                console.warn("nothing is known of a student with the code " + code.text());
+                tellUnknown(code);
             }
         }
+    }
+
+    private void tellUnknown(StudentCode code) {
+        console.warn("nothing is known of a student with the code " + code.text());
     }
 
     private static Set<StudentCode> students(SeriesNumbers numbers) {

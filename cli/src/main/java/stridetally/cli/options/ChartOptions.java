@@ -24,6 +24,11 @@ public final class ChartOptions {
         draw.addTo(command);
     }
 
+    /** Whether any chart is wanted. */
+    public boolean asked() {
+        return folder.typed().isPresent() || draws();
+    }
+
     /** The folder of charts, opened. */
     public Optional<OutputFolder> folder() {
         return folder.typed().map(path -> OutputFolder.open(path, force.typed() ? Overwrite.FORCE : Overwrite.REFUSE));

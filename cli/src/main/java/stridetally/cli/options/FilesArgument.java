@@ -10,10 +10,20 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 public final class FilesArgument {
     private final PositionalParamSpec spec;
 
+    /** Any number, or none. */
     public FilesArgument(String label, String description) {
+        this("0..*", label, description);
+    }
+
+    /** One at least. */
+    public static FilesArgument needed(String label, String description) {
+        return new FilesArgument("1..*", label, description);
+    }
+
+    private FilesArgument(String arity, String label, String description) {
         this.spec = PositionalParamSpec.builder()
                 .index("0..*")
-                .arity("0..*")
+                .arity(arity)
                 .paramLabel(label)
                 .type(List.class)
                 .auxiliaryTypes(Path.class)

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import stridetally.cli.input.BareSeries;
+import stridetally.cli.input.LogPasses;
 import stridetally.cli.input.LogRead;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.measures.Measure;
@@ -15,6 +16,7 @@ import stridetally.report.TrendRows;
 import stridetally.scoring.Counting;
 import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesWalk;
+import stridetally.scoring.WalkGap;
 import stridetally.scoring.WalkedSessions;
 import stridetally.table.ByteRows;
 import stridetally.table.CsvTable;
@@ -22,50 +24,87 @@ import stridetally.trend.SeriesMaker;
 import stridetally.trend.SeriesWindow;
 import stridetally.trend.TrendLine;
 
-/** The CSV tables of a long log: the same bytes as those of a small one, made by several threads. */
+/**
+ * The CSV tables of long logs: the same bytes as those of a small one, made by several threads, range of students by range
+ * of students.
+ */
 final class BulkOutput {
     private BulkOutput() {}
 
+    /** Whether what was read is a long log. */
+    static boolean serves(LogPasses passes) {
+        return passes.current().sessions() instanceof LogRuns;
+    }
+
     /** The table of {@code score}. */
-    static void sessions(LogRead log, LogRuns runs, NarrowOptions narrow, OutputStream out) throws IOException {
+    static void sessions(LogPasses passes, NarrowOptions narrow, OutputStream out) throws IOException {
         headings(SessionTableRows.HEADINGS, out);
+        do {
+            sessions(passes.current(), narrow, out);
+        } while (passes.advance());
+        gaps(passes, narrow, out);
+    }
+
+    /** The table of {@code trend}. */
+    static void trends(LogPasses passes, NarrowOptions narrow, SeriesWindow window, OutputStream out)
+            throws IOException {
+        headings(TrendRows.HEADINGS, out);
+        do {
+            trends(passes.current(), narrow, window, out);
+        } while (passes.advance());
+    }
+
+    /** Both tables from one walk over the sessions. */
+    static void both(
+            LogPasses passes, NarrowOptions narrow, SeriesWindow window, OutputStream trends, OutputStream sessions)
+            throws IOException {
+        headings(SessionTableRows.HEADINGS, sessions);
+        headings(TrendRows.HEADINGS, trends);
+        do {
+            LogRead log = passes.current();
+            SeriesInOrder rows = new SeriesInOrder(() -> {
+                Lines lines = new Lines(log, narrow);
+                return (series, outs) -> lines.both(series, window, outs[0], outs[1]);
+            });
+            rows.write(BareSeries.inOrder(log, narrow), trends, sessions);
+        } while (passes.advance());
+        gaps(passes, narrow, sessions);
+    }
+
+    private static void sessions(LogRead log, NarrowOptions narrow, OutputStream out) throws IOException {
         SeriesInOrder rows = new SeriesInOrder(() -> {
-            Lines lines = new Lines(log, runs, narrow);
+            Lines lines = new Lines(log, narrow);
             return (series, outs) -> lines.sessions(series, outs[0]);
         });
         rows.write(BareSeries.inOrder(log, narrow), out);
     }
 
-    /** The table of {@code trend}. */
-    static void trends(LogRead log, LogRuns runs, NarrowOptions narrow, SeriesWindow window, OutputStream out)
+    private static void trends(LogRead log, NarrowOptions narrow, SeriesWindow window, OutputStream out)
             throws IOException {
-        headings(TrendRows.HEADINGS, out);
         SeriesInOrder rows = new SeriesInOrder(() -> {
-            Lines lines = new Lines(log, runs, narrow);
+            Lines lines = new Lines(log, narrow);
             return (series, outs) -> lines.trend(series, window, outs[0]);
         });
         rows.write(BareSeries.inOrder(log, narrow), out);
     }
 
-    /** Both tables from one walk over the sessions. */
-    static void both(
-            LogRead log,
-            LogRuns runs,
-            NarrowOptions narrow,
-            SeriesWindow window,
-            OutputStream trends,
-            OutputStream sessions)
-            throws IOException {
-        headings(TrendRows.HEADINGS, trends);
-        headings(SessionTableRows.HEADINGS, sessions);
-        SeriesInOrder rows = new SeriesInOrder(() -> {
-            Lines lines = new Lines(log, runs, narrow);
-            return (series, outs) -> lines.both(series, window, outs[0], outs[1]);
-        });
-        rows.write(BareSeries.inOrder(log, narrow), trends, sessions);
+    /** Sessions of which nothing follows from their walks, behind all others. */
+    private static void gaps(LogPasses passes, NarrowOptions narrow, OutputStream out) throws IOException {
+        LogRead log = passes.current();
+        SessionTableRows rows =
+                new SessionTableRows(log.settings().id(), log.settings().help());
+        StringBuilder text = new StringBuilder();
+        CsvTable table = new CsvTable(text, SessionTableRows.HEADINGS);
+        text.setLength(0);
+        for (WalkGap gap : passes.walks().emptySessions()) {
+            if (BareSeries.shows(narrow, gap.key())) {
+                log.catalogue().find(gap.key().measure()).ifPresent(measure -> table.row(rows.gap(gap, measure)));
+            }
+        }
+        new ByteRows().put(text).writeTo(out);
     }
 
-    /** Makes the lines of one series after another; a thread's own. */
+    /** Makes the lines of one series, or of several that count as one, after another; a thread's own. */
     private static final class Lines {
         private final LogRead log;
         private final LogRuns runs;
@@ -76,9 +115,9 @@ final class BulkOutput {
         private final StringBuilder text = new StringBuilder();
         private final CsvTable trendTable = new CsvTable(text, TrendRows.HEADINGS);
 
-        Lines(LogRead log, LogRuns runs, NarrowOptions narrow) {
+        Lines(LogRead log, NarrowOptions narrow) {
             this.log = log;
-            this.runs = runs;
+            this.runs = (LogRuns) log.sessions();
             this.narrow = narrow;
             this.walk = runs.walk();
             this.sessionRows = new BulkSessionRows(
@@ -86,14 +125,14 @@ final class BulkOutput {
             this.trendRows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
         }
 
-        void sessions(int series, ByteRows out) {
+        void sessions(int[] series, ByteRows out) {
             BulkSessionRows.OfSeries rows = sessionRows.of(key(series), measure(series));
             for (WalkedSessions session = walked(series); session.next(); ) {
                 rows.write(session, out);
             }
         }
 
-        void trend(int series, SeriesWindow window, ByteRows out) {
+        void trend(int[] series, SeriesWindow window, ByteRows out) {
             SeriesMaker points = new SeriesMaker(window);
             for (WalkedSessions session = walked(series); session.next(); ) {
                 points.add(session);
@@ -101,7 +140,7 @@ final class BulkOutput {
             trend(series, points, out);
         }
 
-        void both(int series, SeriesWindow window, ByteRows trends, ByteRows sessions) {
+        void both(int[] series, SeriesWindow window, ByteRows trends, ByteRows sessions) {
             BulkSessionRows.OfSeries rows = sessionRows.of(key(series), measure(series));
             SeriesMaker points = new SeriesMaker(window);
             for (WalkedSessions session = walked(series); session.next(); ) {
@@ -111,23 +150,23 @@ final class BulkOutput {
             trend(series, points, trends);
         }
 
-        private void trend(int series, SeriesMaker points, ByteRows out) {
+        private void trend(int[] series, SeriesMaker points, ByteRows out) {
             text.setLength(0);
             trendTable.row(trendRows.row(key(series), measure(series), TrendLine.bare(points.series())));
             out.put(text);
         }
 
-        private WalkedSessions walked(int series) {
+        private WalkedSessions walked(int[] series) {
             Counting counting = Counting.bare(measure(series), narrow.summary(), narrow.helpUpTo())
                     .on(key(series));
             return new WalkedSessions(walk, series, counting);
         }
 
-        private SeriesKey key(int series) {
-            return runs.numbers().key(series);
+        private SeriesKey key(int[] series) {
+            return runs.numbers().key(series[0]);
         }
 
-        private Measure measure(int series) {
+        private Measure measure(int[] series) {
             return log.catalogue().find(key(series).measure()).orElseThrow();
         }
     }

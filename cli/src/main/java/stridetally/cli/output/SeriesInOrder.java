@@ -25,8 +25,8 @@ final class SeriesInOrder {
 
     /** Makes the rows of a series; each thread has its own maker. */
     interface Maker {
-        /** Appends the rows, to each table its own. */
-        void write(int series, ByteRows[] outs);
+        /** Appends the rows of series that count as one, to each table its own. */
+        void write(int[] series, ByteRows[] outs);
     }
 
     private final Supplier<Maker> makers;
@@ -36,14 +36,14 @@ final class SeriesInOrder {
         this.makers = makers;
     }
 
-    void write(List<Integer> series, OutputStream... outs) throws IOException {
+    void write(List<int[]> series, OutputStream... outs) throws IOException {
         int threads = Runtime.getRuntime().availableProcessors();
         ExecutorService workers = Executors.newFixedThreadPool(threads, SeriesInOrder::thread);
         try {
             ArrayDeque<Future<ByteRows[]>> made = new ArrayDeque<>();
             for (int next = 0; next < series.size() || !made.isEmpty(); ) {
                 if (next < series.size() && made.size() < 4 * threads) {
-                    List<Integer> some = series.subList(next, Math.min(series.size(), next + TOGETHER));
+                    List<int[]> some = series.subList(next, Math.min(series.size(), next + TOGETHER));
                     made.add(workers.submit(() -> rows(some, outs.length)));
                     next += some.size();
                 } else {
@@ -58,12 +58,12 @@ final class SeriesInOrder {
         }
     }
 
-    private ByteRows[] rows(List<Integer> series, int tables) {
+    private ByteRows[] rows(List<int[]> series, int tables) {
         Maker idleOne = idle.poll();
         Maker maker = idleOne == null ? makers.get() : idleOne;
         ByteRows[] rows = new ByteRows[tables];
         Arrays.setAll(rows, table -> new ByteRows());
-        for (int one : series) {
+        for (int[] one : series) {
             maker.write(one, rows);
         }
         idle.add(maker);

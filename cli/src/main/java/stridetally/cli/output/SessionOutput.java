@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import stridetally.cli.files.Content;
 import stridetally.cli.input.BareSeries;
+import stridetally.cli.input.LogPasses;
 import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.options.Format;
@@ -17,7 +18,6 @@ import stridetally.model.StudentCode;
 import stridetally.model.Use;
 import stridetally.report.SessionTableRows;
 import stridetally.scoring.GoalScore;
-import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesScore;
 import stridetally.scoring.Session;
 import stridetally.scoring.SideScore;
@@ -64,11 +64,15 @@ public final class SessionOutput {
         });
     }
 
-    /** Sessions of every series of a bare log. */
+    /** Sessions of every series of bare logs; as CSV whatever number of ranges they are read in. */
+    public static Content logs(LogPasses passes, NarrowOptions narrow, Format format) {
+        return format == Format.CSV && BulkOutput.serves(passes)
+                ? out -> BulkOutput.sessions(passes, narrow, out)
+                : log(passes.current(), narrow, format);
+    }
+
+    /** Sessions of every series of bare logs that were read at once. */
     public static Content log(LogRead log, NarrowOptions narrow, Format format) {
-        if (format == Format.CSV && log.sessions() instanceof LogRuns runs) {
-            return out -> BulkOutput.sessions(log, runs, narrow, out);
-        }
         return Content.text(out -> write(log, narrow, format, out));
     }
 
@@ -85,9 +89,7 @@ public final class SessionOutput {
                         series,
                         log.catalogue().find(series.key().measure()).orElseThrow()));
         for (WalkGap gap : log.walks().emptySessions()) {
-            if (narrow.shows(gap.key().student())
-                    && narrow.places().contains(gap.key().place())
-                    && narrow.uses().contains(gap.key().use())) {
+            if (BareSeries.shows(narrow, gap.key())) {
                 write(table, rows, gap, log.catalogue());
             }
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.function.Predicate;
 import stridetally.cli.files.Content;
 import stridetally.cli.input.BareSeries;
+import stridetally.cli.input.LogPasses;
 import stridetally.cli.input.LogRead;
 import stridetally.cli.input.ScoredLogbook;
 import stridetally.cli.options.Format;
@@ -13,7 +14,6 @@ import stridetally.forecast.GoalReview;
 import stridetally.model.StudentCode;
 import stridetally.report.MeasurementError;
 import stridetally.report.TrendRows;
-import stridetally.scoring.LogRuns;
 import stridetally.scoring.SeriesScore;
 import stridetally.table.TableWriter;
 import stridetally.trend.Series;
@@ -57,11 +57,24 @@ public final class TrendOutput {
         });
     }
 
-    /** A row a series of a bare log. */
-    public static Content log(LogRead log, NarrowOptions narrow, SeriesWindow window, Format format) {
-        if (format == Format.CSV && log.sessions() instanceof LogRuns runs) {
-            return out -> BulkOutput.trends(log, runs, narrow, window, out);
-        }
+    /** A row a series of bare logs; as CSV whatever number of ranges they are read in. */
+    public static Content logs(LogPasses passes, NarrowOptions narrow, SeriesWindow window, Format format) {
+        return format == Format.CSV && BulkOutput.serves(passes)
+                ? out -> BulkOutput.trends(passes, narrow, window, out)
+                : log(passes.current(), narrow, window, format);
+    }
+
+    /** The same as CSV from one reading with the sessions, which go to a stream of their own. */
+    public static Content beside(LogPasses passes, NarrowOptions narrow, SeriesWindow window, OutputStream sessions) {
+        return BulkOutput.serves(passes)
+                ? out -> BulkOutput.both(passes, narrow, window, out, sessions)
+                : out -> {
+                    SessionOutput.log(passes.current(), narrow, Format.CSV).writeTo(sessions);
+                    log(passes.current(), narrow, window, Format.CSV).writeTo(out);
+                };
+    }
+
+    private static Content log(LogRead log, NarrowOptions narrow, SeriesWindow window, Format format) {
         return Content.text(out -> {
             TrendRows rows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
             TableWriter table = Tables.open(format, out, TrendRows.HEADINGS);
@@ -74,19 +87,6 @@ public final class TrendOutput {
                             line(series, window))));
             table.finish();
         });
-    }
-
-    /** Whether one walk over the sessions can make both tables, {@link #both}. */
-    public static boolean isLong(LogRead log, Format format) {
-        return format == Format.CSV && log.sessions() instanceof LogRuns;
-    }
-
-    /** The rows of a long log, and the table of its sessions beside them. */
-    public static Content both(LogRead log, NarrowOptions narrow, SeriesWindow window, OutputStream sessions) {
-        if (!(log.sessions() instanceof LogRuns runs)) {
-            throw new IllegalArgumentException("not a long log");
-        }
-        return out -> BulkOutput.both(log, runs, narrow, window, out, sessions);
     }
 
     private static TrendLine line(SeriesScore series, SeriesWindow window) {

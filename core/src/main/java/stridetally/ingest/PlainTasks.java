@@ -1,0 +1,260 @@
+package stridetally.ingest;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import stridetally.measures.Measure;
+import stridetally.model.MeasureId;
+import stridetally.model.Protocol;
+import stridetally.model.SeriesKey;
+import stridetally.model.Side;
+import stridetally.model.StudentCode;
+import stridetally.model.Trial;
+import stridetally.model.TrialPlace;
+import stridetally.model.Use;
+import stridetally.problem.RowProblem;
+import stridetally.units.Expecting;
+import stridetally.units.Unit;
+import stridetally.units.UnitNames;
+
+/**
+ * Which series a row belongs to, from the bytes of its cells. The cells that say what was tried (measure, unit, side, protocol,
+ * use, place, source) are understood once, by {@link TrialChecker} on the first row that has them; after that equal bytes
+ * mean the same. Together with the student they are a pair, which is found by one look-up; the rows of a session, which
+ * stand one behind the other as a rule, by none. Hot loop. A thread's own.
+ */
+final class PlainTasks {
+    /** The series of a student who is not of the range that is read. */
+    static final int SKIPPED = -1;
+
+    private static final TrialColumn[] KEY = {
+        TrialColumn.STUDENT,
+        TrialColumn.MEASURE,
+        TrialColumn.UNIT,
+        TrialColumn.SOURCE,
+        TrialColumn.SIDE,
+        TrialColumn.PROTOCOL,
+        TrialColumn.USE,
+        TrialColumn.PLACE
+    };
+
+    private static final int NEVER_PLAIN = -1;
+    private static final int NEW_PAIR = -2;
+    private static final int LONGEST_CELL = 255;
+    private static final int KEY_ROOM = KEY.length * (LONGEST_CELL + 1);
+
+    private static final PlainTask NO_TASK = new PlainTask(
+            new SeriesKey(
+                    "",
+                    new StudentCode("-"),
+                    new MeasureId("none"),
+                    Side.NONE,
+                    Protocol.NONE,
+                    TrialPlace.SCHOOL,
+                    Use.PROBE),
+            Expecting.AMOUNT,
+            0,
+            0,
+            0);
+
+    private final BulkForm form;
+    private final SeriesNumbers numbers;
+    private final StudentRange students;
+    private final int[] columns;
+    private final int student;
+    private final ByteMemo keys = new ByteMemo();
+
+    /** The cells that say what was tried, without the student. */
+    private final ByteMemo tasks = new ByteMemo();
+
+    private final List<PlainTask> known = new ArrayList<>();
+    private byte[] keyBytes = new byte[KEY_ROOM];
+    private byte[] lastKey = new byte[KEY_ROOM];
+    private int lastKeyLength;
+    private int found = NEW_PAIR;
+    private PlainTask foundTask = NO_TASK;
+    private int pairs;
+
+    /** By pair of student and task. */
+    private int[] series = new int[16];
+
+    private PlainTask[] taskOf = new PlainTask[16];
+
+    PlainTasks(BulkForm form, SeriesNumbers numbers, StudentRange students) {
+        this.form = form;
+        this.numbers = numbers;
+        this.students = students;
+        this.student = form.column(TrialColumn.STUDENT);
+        this.columns = Arrays.stream(KEY)
+                .mapToInt(form::column)
+                .filter(column -> column >= 0)
+                .toArray();
+    }
+
+    /** Finds the task of a record; false when it is not plain. */
+    boolean find(ByteRecords records) {
+        if (isLastKey(records)) {
+            return true;
+        }
+        int length = keyLength(records);
+        if (length < 0) {
+            return false;
+        }
+        found = keys.find(keyBytes, 0, length);
+        if (found < 0) {
+            return findNew(records, length);
+        }
+        foundTask = taskOf[found];
+        found = series[found];
+        remember(length);
+        return true;
+    }
+
+    /** Whether the cells are those of the last pair, as they are for the tries of one session. */
+    private boolean isLastKey(ByteRecords records) {
+        if (lastKeyLength == 0) {
+            return false;
+        }
+        byte[] bytes = records.bytes();
+        byte[] last = lastKey;
+        int length = 0;
+        for (int column : columns) {
+            int place = records.start(column);
+            int end = records.end(column);
+            if ((last[length++] & 0xff) != end - place || records.hasDoubled(column)) {
+                return false;
+            }
+            while (place < end) {
+                if (last[length++] != bytes[place++]) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean findNew(ByteRecords records, int length) {
+        lastKeyLength = 0;
+        int task = tasks.find(keyBytes, taskStart(), length);
+        // The blank student and one with outer blanks or a guard are not for here.
+        if (task < 0 || !isPlainCode(records)) {
+            return false;
+        }
+        found = NEW_PAIR;
+        foundTask = known.get(task);
+        return true;
+    }
+
+    /** The next row of the same session need not be looked up. */
+    private void remember(int length) {
+        byte[] spare = lastKey;
+        lastKey = keyBytes;
+        keyBytes = spare;
+        lastKeyLength = length;
+    }
+
+    /** The task of the record that was found last. */
+    PlainTask task() {
+        return foundTask;
+    }
+
+    /** The series of that record, now that a try of it goes on; {@link #SKIPPED} when its student is left out. */
+    int series(ByteRecords records) {
+        return found == NEW_PAIR ? newPair(records) : found;
+    }
+
+    private int newPair(ByteRecords records) {
+        int start = records.start(student);
+        SeriesKey like = foundTask.like();
+        String code = new String(records.bytes(), start, records.end(student) - start, StandardCharsets.US_ASCII);
+        int length = keyLength(records);
+        if (students.holds(like.source(), code)) {
+            found = numbers.number(new SeriesKey(
+                    like.source(),
+                    new StudentCode(code),
+                    like.measure(),
+                    like.side(),
+                    like.protocol(),
+                    like.place(),
+                    like.use()));
+            if (pairs == series.length) {
+                series = Arrays.copyOf(series, pairs * 2);
+                taskOf = Arrays.copyOf(taskOf, pairs * 2);
+            }
+            series[pairs] = found;
+            taskOf[pairs] = foundTask;
+            keys.put(keyBytes, 0, length, pairs++);
+        } else {
+            // Not remembered beyond this session: those left out would take the memory of those who are read.
+            found = SKIPPED;
+        }
+        remember(length);
+        return found;
+    }
+
+    /** A checked trial and the notes on it: rows with the same cells for its task are known from now on. */
+    void learn(ByteRecords records, Trial trial, List<RowProblem> problems) {
+        int length = keyLength(records);
+        int from = taskStart();
+        if (length < 0 || tasks.find(keyBytes, from, length) != ByteMemo.UNKNOWN) {
+            return;
+        }
+        int brings = PlainNotes.ofSeries(problems);
+        if (brings == PlainNotes.UNKNOWN) {
+            return;
+        }
+        Measure measure = form.rules().catalogue().find(trial.key().measure()).orElseThrow();
+        boolean plain = isOwnUnit(records, measure.unit());
+        tasks.put(keyBytes, from, length, plain ? known.size() : NEVER_PLAIN);
+        if (plain) {
+            known.add(PlainTask.of(trial.key(), measure, brings));
+        }
+    }
+
+    private boolean isOwnUnit(ByteRecords records, Unit own) {
+        int column = form.column(TrialColumn.UNIT);
+        if (column < 0) {
+            return true;
+        }
+        String written = PlainWords.written(records, column);
+        return written.isEmpty()
+                || UnitNames.find(written, own).filter(one -> one == own).isPresent();
+    }
+
+    /** A code of letters, digits and signs of ASCII that nothing is taken off. */
+    private boolean isPlainCode(ByteRecords records) {
+        int start = records.start(student);
+        int end = records.end(student);
+        byte[] bytes = records.bytes();
+        boolean plain = start < end && bytes[start] != '\'';
+        for (int place = start; place < end; place++) {
+            plain &= bytes[place] > ' ' && bytes[place] < 0x7f;
+        }
+        return plain;
+    }
+
+    /** Where the cells of the task begin among {@link #keyBytes}: behind the student, which is laid there first. */
+    private int taskStart() {
+        return (keyBytes[0] & 0xff) + 1;
+    }
+
+    /** Lays the cells of the series into {@link #keyBytes}, each behind its length. */
+    private int keyLength(ByteRecords records) {
+        byte[] bytes = records.bytes();
+        int length = 0;
+        for (int column : columns) {
+            int start = records.start(column);
+            int size = records.end(column) - start;
+            if (size > LONGEST_CELL || records.hasDoubled(column)) {
+                return -1;
+            }
+            keyBytes[length++] = (byte) size;
+            // Shorter than a call for the few bytes that a code has.
+            for (int place = start; place < start + size; place++) {
+                keyBytes[length++] = bytes[place];
+            }
+        }
+        return length;
+    }
+}
