@@ -104,7 +104,8 @@ final class BadLogsTest {
         Path scores = folder.resolve("scores.csv");
         Files.writeString(scores, "what was there before\n");
         for (String reader : List.of("usual", "fast")) {
-            Run run = Run.of("score", log.toString(), "--reader", reader, "--as-of", "2026-01-01", "-o", full.toString());
+            Run run =
+                    Run.of("score", log.toString(), "--reader", reader, "--as-of", "2026-01-01", "-o", full.toString());
             assertEquals(ExitCodes.MACHINE_REFUSED, run.exitCode());
             assertTrue(run.err().contains("/dev/full could not be written"), run.err());
             Run both = Run.of(

@@ -89,8 +89,8 @@ final class ExactSignsTest {
             long sum = 0;
             for (int one = 0; one < all.size(); one++) {
                 for (int other = one + 1; other < all.size(); other++) {
-                    sum += (long) Math.signum(
-                            all.get(other)[0] / all.get(other)[1] - all.get(one)[0] / all.get(one)[1]);
+                    sum += (long)
+                            Math.signum(all.get(other)[0] / all.get(other)[1] - all.get(one)[0] / all.get(one)[1]);
                 }
             }
             signs.put(student, sum);
@@ -102,14 +102,7 @@ final class ExactSignsTest {
         Path log = folder.resolve("log.csv");
         Files.writeString(log, "student,date,measure,trial,value\n" + String.join("\n", rows) + "\n");
         List<String> lines = Run.of(
-                        "trend",
-                        log.toString(),
-                        "--reader",
-                        reader,
-                        "--session-value",
-                        "mean",
-                        "--as-of",
-                        "2026-01-01")
+                        "trend", log.toString(), "--reader", reader, "--session-value", "mean", "--as-of", "2026-01-01")
                 .out()
                 .lines()
                 .toList();
@@ -117,7 +110,8 @@ final class ExactSignsTest {
         Map<String, Long> signs = new TreeMap<>();
         for (String line : lines.subList(1, lines.size())) {
             String[] cells = line.split(",", -1);
-            signs.put(cells[headings.indexOf("student")], (long) Double.parseDouble(cells[headings.indexOf("kendall_s")]));
+            signs.put(cells[headings.indexOf("student")], (long)
+                    Double.parseDouble(cells[headings.indexOf("kendall_s")]));
         }
         return signs;
     }

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
  * is the authority, so its answer is the expected one.
  */
 final class LongLogTest {
-    private static final String HEADINGS = "student,date,session,measure,side,trial,value,unit,help,place,note,use,prompt";
+    private static final String HEADINGS =
+            "student,date,session,measure,side,trial,value,unit,help,place,note,use,prompt";
     private static final int ROWS = 4_000;
 
     @TempDir

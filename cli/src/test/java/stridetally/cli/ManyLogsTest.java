@@ -75,7 +75,11 @@ final class ManyLogsTest {
             assertTrue(
                     run.err().lines().anyMatch(line -> line.contains("log-56.csv:1: no heading for date")), run.err());
             assertEquals(
-                    1, run.err().lines().filter(line -> line.contains("no heading")).count());
+                    1,
+                    run.err()
+                            .lines()
+                            .filter(line -> line.contains("no heading"))
+                            .count());
         }
         Run alone = run("score", "fast", List.of(files.get(56)));
         assertEquals(ExitCodes.INPUT_REFUSED, alone.exitCode());
@@ -84,15 +88,18 @@ final class ManyLogsTest {
 
     @Test
     void howMuchMemoryThereIsChangesNoByte() throws IOException {
-        String expected = run("score", "usual", List.of(
-                        write("whole.csv", COLUMNS, ",", rows).toString()))
+        String expected = run(
+                        "score",
+                        "usual",
+                        List.of(write("whole.csv", COLUMNS, ",", rows).toString()))
                 .out();
         String lines = run("trend", "usual", List.of(folder.resolve("whole.csv").toString()))
                 .out();
         Path whole = folder.resolve("whole.csv");
         for (String memory : List.of("150k", "60k", "1g")) {
             Path scores = folder.resolve("scores.csv");
-            Run run = run("trend", "fast", List.of(whole.toString(), "--memory", memory, "--scores", scores.toString()));
+            Run run =
+                    run("trend", "fast", List.of(whole.toString(), "--memory", memory, "--scores", scores.toString()));
             assertEquals(lines, run.out());
             assertEquals(expected, Files.readString(scores));
             assertEquals(!memory.equals("1g"), run.err().contains("each time for a part of the students"), run.err());
@@ -132,13 +139,14 @@ final class ManyLogsTest {
         Path whole = write("whole.csv", COLUMNS, ",", rows);
         byte[] text = Files.readAllBytes(whole);
         int half = text.length / 2;
-        byte[] members = joined(
-                packed(Arrays.copyOfRange(text, 0, half)), packed(Arrays.copyOfRange(text, half, text.length)));
+        byte[] members =
+                joined(packed(Arrays.copyOfRange(text, 0, half)), packed(Arrays.copyOfRange(text, half, text.length)));
         Path file = folder.resolve("whole.csv.gz");
         Files.write(file, members);
         String expected = run("score", "usual", List.of(whole.toString())).out();
         for (String reader : List.of("usual", "fast")) {
-            assertEquals(expected, run("score", reader, List.of(file.toString())).out());
+            assertEquals(
+                    expected, run("score", reader, List.of(file.toString())).out());
             for (byte[] in : List.of(text, members)) {
                 Run piped = Run.reading(in, "score", "-", "--reader", reader, "--as-of", "2026-01-01");
                 assertEquals(expected, piped.out());
@@ -167,8 +175,10 @@ final class ManyLogsTest {
                 assertEquals(ExitCodes.INPUT_REFUSED, alone.exitCode(), alone.err());
                 assertEquals("", alone.out());
                 assertTrue(
-                        alone.err().lines().anyMatch(line -> line.matches(
-                                ".*whole\\.csv\\.gz:\\d+: the gzip file is damaged or breaks off here.*")),
+                        alone.err()
+                                .lines()
+                                .anyMatch(line -> line.matches(
+                                        ".*whole\\.csv\\.gz:\\d+: the gzip file is damaged or breaks off here.*")),
                         alone.err());
                 Run among = run("score", reader, List.of(file.toString(), good.toString()));
                 assertEquals(ExitCodes.SET_ASIDE, among.exitCode());

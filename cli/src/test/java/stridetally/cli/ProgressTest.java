@@ -48,8 +48,7 @@ final class ProgressTest {
     @Test
     void aRunWithATerminalSaysNothingMoreOfASmallLog() {
         String log = "../samples/logs/2026-autumn-gym.tsv";
-        Run person = Run.with(
-                Map.of(), Set.of(Terminal.ERRORS), Commands::ours, "score", log, "--as-of", "2026-11-20");
+        Run person = Run.with(Map.of(), Set.of(Terminal.ERRORS), Commands::ours, "score", log, "--as-of", "2026-11-20");
         Run script = Run.with(Map.of(), Set.of(), Commands::ours, "score", log, "--as-of", "2026-11-20");
         assertEquals(script.err(), person.err());
     }

@@ -5,6 +5,7 @@ final class ByteKinds {
     static final byte USUAL = 0;
     /** The sign between cells. */
     static final byte DELIMITER = 1;
+
     static final byte LINE_FEED = 2;
     static final byte RETURN = 3;
     static final byte MARK = 4;

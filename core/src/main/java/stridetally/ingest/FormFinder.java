@@ -69,8 +69,9 @@ public final class FormFinder {
     public Optional<TrialForm> findIn(List<Row> firstRows) {
         for (Row row : firstRows) {
             if (row.cells().size() > MOST_COLUMNS) {
-                throw new InputRefused(file + ":" + row.line() + ": " + row.cells().size() + " columns; expected at most "
-                        + MOST_COLUMNS + ", as a sheet has; is this a log of trials, and is the delimiter right?");
+                throw new InputRefused(file + ":" + row.line() + ": "
+                        + row.cells().size() + " columns; expected at most " + MOST_COLUMNS
+                        + ", as a sheet has; is this a log of trials, and is the delimiter right?");
             }
         }
         for (int place = 0; place < firstRows.size(); place++) {

@@ -127,8 +127,9 @@ public record TextSource(ByteSource bytes, Charset charset, String note) {
     private static void refuseNul(ByteSource source, byte[] chunk, long before) throws IOException {
         for (int i = 0; i < chunk.length; i++) {
             if (chunk[i] == 0) {
-                throw new InputRefused(source.name() + ":" + line(source, before + i) + ": not text (a NUL byte at position "
-                        + (before + i + 1) + " of the file); save it as CSV in UTF-8 and import that");
+                throw new InputRefused(
+                        source.name() + ":" + line(source, before + i) + ": not text (a NUL byte at position "
+                                + (before + i + 1) + " of the file); save it as CSV in UTF-8 and import that");
             }
         }
     }

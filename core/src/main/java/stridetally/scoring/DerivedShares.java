@@ -84,7 +84,7 @@ public final class DerivedShares {
     }
 
     private static WalkSession session(SeriesKey key, TrialGroup session) {
-        return new WalkSession(WalkSession.Walker.of(key), session.day(), session.label());
+        return new WalkSession(Walker.of(key), session.day(), session.label());
     }
 
     /** The tries of a session and where they begin. */

@@ -59,8 +59,8 @@ public final class DerivedWalks {
     private final TrialSink into;
     private final WalkFigures figures;
     private final Taker taker;
-    private final Map<WalkSession.Walker, List<Integer>> partsOf = new LinkedHashMap<>();
-    private final Map<WalkSession.Walker, List<Integer>> measuresOf = new HashMap<>();
+    private final Map<Walker, List<Integer>> partsOf = new LinkedHashMap<>();
+    private final Map<Walker, List<Integer>> measuresOf = new HashMap<>();
 
     /** What the walker at hand has logged values of. */
     private final Map<WalkMeasure, Set<SessionOf>> logged = new TreeMap<>();
@@ -134,9 +134,9 @@ public final class DerivedWalks {
             }
         }
         // By student and protocol, so that the order of the rows in the files decides nothing.
-        Set<WalkSession.Walker> walkers = new TreeSet<>(partsOf.keySet());
+        Set<Walker> walkers = new TreeSet<>(partsOf.keySet());
         walkers.addAll(measuresOf.keySet());
-        for (WalkSession.Walker walker : walkers) {
+        for (Walker walker : walkers) {
             logged.clear();
             List<Integer> measured = inOrder(measuresOf, walker);
             for (int series : measured) {
@@ -154,7 +154,7 @@ public final class DerivedWalks {
         }
     }
 
-    private List<Integer> inOrder(Map<WalkSession.Walker, List<Integer>> of, WalkSession.Walker walker) {
+    private List<Integer> inOrder(Map<Walker, List<Integer>> of, Walker walker) {
         List<Integer> series = new ArrayList<>(of.getOrDefault(walker, List.of()));
         series.sort((one, other) ->
                 byProtocol(tries.numbers().key(one), tries.numbers().key(other)));
@@ -185,8 +185,8 @@ public final class DerivedWalks {
         return logged.getOrDefault(measure, Set.of()).contains(session);
     }
 
-    private static List<Integer> of(Map<WalkSession.Walker, List<Integer>> map, SeriesKey key) {
-        WalkSession.Walker walker = WalkSession.Walker.of(key);
+    private static List<Integer> of(Map<Walker, List<Integer>> map, SeriesKey key) {
+        Walker walker = Walker.of(key);
         List<Integer> series = map.get(walker);
         if (series == null) {
             series = new ArrayList<>();

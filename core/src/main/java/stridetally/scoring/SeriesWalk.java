@@ -1,10 +1,7 @@
 package stridetally.scoring;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.List;
-import stridetally.ingest.ReadingKind;
 
 /**
  * Goes through the sessions of one series of {@link LogRuns} in the order of their days and labels, with the tries of each,
@@ -27,15 +24,7 @@ public final class SeriesWalk {
     private int next;
     private boolean labelled;
 
-    private int tries;
-    private boolean alike;
-    private byte[] kind = new byte[16];
-    private long[] value = new long[16];
-    private int[] given = new int[16];
-    private int[] help = new int[16];
-    private int[] prompt = new int[16];
-    private int[] number = new int[16];
-    private int[] memberOfRow = new int[16];
+    private final SessionTries tries = new SessionTries();
 
     SeriesWalk(LogRuns log) {
         this.log = log;
@@ -69,15 +58,15 @@ public final class SeriesWalk {
         if (next == runs) {
             return false;
         }
-        tries = 0;
+        tries.clear();
         int first = order[next];
         do {
             int run = order[next++];
             cursor.over(log.part(part[run]), -1);
             cursor.go(address[run]);
-            read(member[run]);
+            tries.add(cursor, member[run]);
         } while (next < runs && day[order[next]] == day[first] && label[order[next]] == label[first]);
-        inOrder();
+        tries.order();
         return true;
     }
 
@@ -93,94 +82,27 @@ public final class SeriesWalk {
 
     /** Rows of the log that it has. */
     public int size() {
-        return tries;
+        return tries.size();
     }
 
     /** Billionths of the measure's unit, of a row. */
     public long value(int row) {
-        return value[row];
+        return tries.value(row);
     }
 
     /** Rank of the help of a row. */
     public int help(int row) {
-        return help[row];
+        return tries.help(row);
     }
 
     /** Whether the session is as nearly all are: every row a plain number, and the rows in their order, see {@link TrialGroup}. */
     public boolean isPlain() {
-        int exact = ReadingKind.EXACT.code();
-        for (int row = 0; row < tries; row++) {
-            if (kind[row] != exact) {
-                return false;
-            }
-        }
-        return alike;
-    }
-
-    /** By trial number, when all rows have one; without any they stand in the order of the file already. */
-    private void inOrder() {
-        boolean ascending = true;
-        alike = true;
-        for (int row = 1; row < tries; row++) {
-            // Numbers by place in the file are counted in each series for itself.
-            boolean oneSeries = memberOfRow[row] == memberOfRow[0];
-            alike &= (number[row] == 0) == (number[0] == 0) && (oneSeries || number[0] != 0);
-            ascending &= number[row] >= number[row - 1];
-        }
-        if (!alike || ascending) {
-            return;
-        }
-        for (int row = 1; row < tries; row++) {
-            for (int at = row; at > 0 && number[at] < number[at - 1]; at--) {
-                turnAround(at);
-            }
-        }
-    }
-
-    private void turnAround(int at) {
-        swap(number, at, at - 1);
-        swap(given, at, at - 1);
-        swap(help, at, at - 1);
-        swap(prompt, at, at - 1);
-        swap(memberOfRow, at, at - 1);
-        long kept = value[at];
-        value[at] = value[at - 1];
-        value[at - 1] = kept;
-        byte keptKind = kind[at];
-        kind[at] = kind[at - 1];
-        kind[at - 1] = keptKind;
+        return tries.isPlain();
     }
 
     /** The session as an object. */
     public TrialGroup group() {
-        List<TrialGroup> groups = new ArrayList<>();
-        for (int which = 0; which < members; which++) {
-            int count = 0;
-            for (int row = 0; row < tries; row++) {
-                count += memberOfRow[row] == which ? 1 : 0;
-            }
-            if (count > 0) {
-                groups.add(TrialGroup.ordered(day(), label(), rows(which, count)));
-            }
-        }
-        return TrialGroup.joined(groups);
-    }
-
-    private TrialGroup.Rows rows(int which, int count) {
-        TrialGroup.Rows rows = new TrialGroup.Rows(count);
-        int at = 0;
-        for (int row = 0; row < tries; row++) {
-            if (memberOfRow[row] == which) {
-                rows.kind[at] = kind[row];
-                rows.value[at] = value[row];
-                rows.given[at] = given[row];
-                rows.help[at] = help[row];
-                rows.prompt[at] = prompt[row];
-                rows.number[at] = number[row];
-                rows.origin[at++] = row;
-            }
-        }
-        return rows;
+        return tries.group(day(), label(), members);
     }
 
     private void gather(int one, int which) {
@@ -252,30 +174,5 @@ public final class SeriesWalk {
         for (int run = 0; run < runs; run++) {
             order[run] = all[run];
         }
-    }
-
-    private void read(int which) {
-        int count = cursor.count();
-        if (tries + count > kind.length) {
-            int size = Math.max(tries + count, kind.length * 2);
-            kind = Arrays.copyOf(kind, size);
-            value = Arrays.copyOf(value, size);
-            given = Arrays.copyOf(given, size);
-            help = Arrays.copyOf(help, size);
-            prompt = Arrays.copyOf(prompt, size);
-            number = Arrays.copyOf(number, size);
-            memberOfRow = Arrays.copyOf(memberOfRow, size);
-        }
-        for (int row = tries; row < tries + count; row++) {
-            cursor.nextTry();
-            kind[row] = (byte) cursor.kind();
-            value[row] = cursor.value();
-            given[row] = cursor.given();
-            help[row] = cursor.help();
-            prompt[row] = cursor.prompt();
-            number[row] = cursor.number();
-            memberOfRow[row] = which;
-        }
-        tries += count;
     }
 }

@@ -24,10 +24,7 @@ final class ScoringRecordings {
 
     /** What the source is a recording of; empty for logs, logbooks and standard input. */
     static Optional<RecordingKind> kind(SourceOption source, RecordingOptions typed) {
-        if (typed.kind().isPresent()
-                || source.logs().size() > 1
-                || source.isFolder()
-                || source.isStandardInput()) {
+        if (typed.kind().isPresent() || source.logs().size() > 1 || source.isFolder() || source.isStandardInput()) {
             return typed.kind();
         }
         return RecordingFiles.guess(new FileSource(source.path()));

@@ -21,7 +21,7 @@ import stridetally.scoring.TrialRuns;
  */
 record MemoryPlan(long limit, int threads) {
     /** Measured: key, numbers and look-up of a series, in the memory of one thread. */
-    static final long SERIES_BYTES = 420;
+    static final long SERIES_BYTES = 250;
 
     private static final int SAMPLES = 64;
     private static final long SAMPLE_SIZE = 1 << 17;

@@ -93,7 +93,7 @@ public final class Sources {
                 sources,
                 how,
                 which,
-                source.memory().orElse(Runtime.getRuntime().maxMemory() / 2),
+                source.memory().orElse(Runtime.getRuntime().maxMemory() / 10 * 6),
                 ranges,
                 narrow.students(),
                 console::progress,

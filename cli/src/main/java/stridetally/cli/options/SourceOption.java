@@ -30,7 +30,7 @@ public final class SourceOption {
             "SIZE",
             Long.class,
             new SizeWord(),
-            "Bare logs: the tries held at once take at most this, such as 600m or 2g (default: half of what Java may"
+            "Bare logs: the tries held at once take at most this, such as 600m or 2g (default: six tenths of what Java may"
                     + " have). Longer logs are read several times, for a part of the students each; the tables are the"
                     + " same.");
 
