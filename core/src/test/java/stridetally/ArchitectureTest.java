@@ -104,9 +104,8 @@ final class ArchitectureTest {
             fence("org.apache.commons.csv..", "table").because("one place knows the dialect of the files");
 
     @ArchTest
-    static final ArchRule theReaderOfWorkbooksStaysInIngest =
-            fence("org.dhatim.fastexcel.reader..", "ingest")
-                    .because("nothing reads a workbook that the guard has not unpacked");
+    static final ArchRule theReaderOfWorkbooksStaysInIngest = fence("org.dhatim.fastexcel.reader..", "ingest")
+            .because("nothing reads a workbook that the guard has not unpacked");
 
     @ArchTest
     static final ArchRule theWriterOfWorkbooksStaysInReport =

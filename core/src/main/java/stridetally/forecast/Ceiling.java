@@ -62,7 +62,8 @@ public record Ceiling(double value, Kind kind, String words) {
             highestCap
                     .filter(cap -> most <= cap.value())
                     .ifPresent(cap -> all.add(new Ceiling(cap.value(), Kind.CAP, "")));
-            // More steps than were reckoned were counted: the child's steps are shorter, and those counted are what is known.
+            // More steps than were reckoned were counted: the child's steps are shorter, and those counted are what is
+            // known.
             way.map(one -> most <= one.value()
                             ? one
                             : new Ceiling(most, Kind.WAY, one.words() + ", and more were counted"))

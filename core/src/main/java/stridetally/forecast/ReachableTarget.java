@@ -113,8 +113,7 @@ public record ReachableTarget(
         }
         double near = within(ceiling, way, carried(present, way, Math.max(0, gains.near())));
         double far = carried(present, way, gains.far());
-        Optional<Ceiling> cut =
-                ceiling.filter(one -> way * (far - one.value()) > 0);
+        Optional<Ceiling> cut = ceiling.filter(one -> way * (far - one.value()) > 0);
         return Estimate.of(new ReachableTarget(
                 by,
                 weeks,
@@ -136,6 +135,8 @@ public record ReachableTarget(
     }
 
     private static double within(Optional<Ceiling> ceiling, int way, double value) {
-        return ceiling.isPresent() && !ceiling.get().isBeyond(value, way) ? ceiling.get().value() : value;
+        return ceiling.isPresent() && !ceiling.get().isBeyond(value, way)
+                ? ceiling.get().value()
+                : value;
     }
 }

@@ -11,9 +11,7 @@ final class PlainValue {
     private static final int MOST_DIGITS = 6;
     private static final int MOST_DECIMALS = 9;
     private static final int MOST_TRIES_DIGITS = 3;
-    private static final long[] TENS = {
-        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000
-    };
+    private static final long[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000};
 
     private ReadingKind kind = ReadingKind.EXACT;
     private long number;

@@ -129,7 +129,8 @@ public final class AnnualMarkdown {
         review.goals().forEach(year -> parts.add(year.part()));
         MethodLine.general(parts, review.method()).forEach(page::bullet);
         if (detail == Detail.SUMMARY) {
-            page.bullet("Each session and more figures: report --for review --explain, or trend and score --by session.");
+            page.bullet(
+                    "Each session and more figures: report --for review --explain, or trend and score --by session.");
         }
     }
 

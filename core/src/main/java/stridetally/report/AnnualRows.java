@@ -100,7 +100,8 @@ public final class AnnualRows {
                 side.next()
                         .value()
                         .flatMap(ReachableTarget::ceiling)
-                        .map(one -> "next target: cut, " + CeilingWords.of(one, year.part().unit()))
+                        .map(one -> "next target: cut, "
+                                + CeilingWords.of(one, year.part().unit()))
                         .orElse(""))));
         return cells;
     }

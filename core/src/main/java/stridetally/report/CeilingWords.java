@@ -39,8 +39,9 @@ final class CeilingWords {
     static String of(Ceiling ceiling, ShownUnit unit) {
         String value = unit.text(ceiling.value());
         return switch (ceiling.kind()) {
-            case PLAUSIBLE -> value + " is the last value that the catalogue holds plausible; a harder way of taking the measure,"
-                    + " or another measure, may serve better";
+            case PLAUSIBLE ->
+                value + " is the last value that the catalogue holds plausible; a harder way of taking the measure,"
+                        + " or another measure, may serve better";
             case MEASURE -> "this measure ends at " + value + ON;
             case CAP -> "tries were stopped at " + value + ", and more cannot be seen" + ON;
             case WAY -> "at " + value + " the way is at its end (" + ceiling.words() + ")" + ON;

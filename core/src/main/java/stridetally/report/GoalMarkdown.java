@@ -112,7 +112,8 @@ final class GoalMarkdown {
     /** The same in a line each: what was permitted, and how many tries had which. */
     void helpSummary(GoalPart part) {
         page.heading(3, "Help and prompts");
-        page.bullet("Permitted", part.words().help() + "; prompts: " + part.words().prompt());
+        page.bullet(
+                "Permitted", part.words().help() + "; prompts: " + part.words().prompt());
         counts("help", HelpTable.ofHelp(part.help()));
         counts("prompt", HelpTable.ofPrompts(part.help()));
     }

@@ -32,8 +32,8 @@ public final class HomeSheetPages {
         List<HomeSheet> many = new ArrayList<>();
         for (Page page : pages) {
             if (!languages().stream()
-                    .allMatch(words ->
-                            SheetLength.isOnePage(HomeSheetMarkdown.of(page.sheet(), page.paper(), words)))) {
+                    .allMatch(
+                            words -> SheetLength.isOnePage(HomeSheetMarkdown.of(page.sheet(), page.paper(), words)))) {
                 many.add(page.sheet());
             }
         }

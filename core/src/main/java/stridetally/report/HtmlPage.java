@@ -125,7 +125,8 @@ final class HtmlPage {
                 .escapeHtml(true)
                 .sanitizeUrls(true)
                 .nodeRendererFactory(context -> new HtmlTables(context.getWriter(), context))
-                .nodeRendererFactory(context -> new HtmlCharts(context.getWriter(), charts, document.sessions(), this::nextId))
+                .nodeRendererFactory(
+                        context -> new HtmlCharts(context.getWriter(), charts, document.sessions(), this::nextId))
                 .attributeProviderFactory(context -> (node, tag, attributes) -> {
                     if (node instanceof Heading heading && heading.getLevel() == 2 && isGoal(heading)) {
                         attributes.put("class", "goal");

@@ -13,7 +13,8 @@ final class MethodLine {
             "Period figures: median, lowest and highest of the session values; sessions up to the baseline date are"
                     + " the baseline's and are left out.";
 
-    private static final String OWN_LINE = "Lines: on real days, by ordinary least squares (ols), 95 % interval by Student's t.";
+    private static final String OWN_LINE =
+            "Lines: on real days, by ordinary least squares (ols), 95 % interval by Student's t.";
 
     private static final String SPREAD =
             "Error of measurement: limit = t(0.975, degrees of freedom) * s * root(1/m + 1), s the spread between"

@@ -13,14 +13,14 @@ import stridetally.stats.Estimate;
 /** A range for the next target of one side, with what it was reckoned from; or why there is none. */
 final class NextTargetMarkdown {
     /** Below each range: what it is not. How it is reckoned is said once. */
-    static final String SUGGESTION = "The range is a suggestion, no promise and no forecast of this child. The team decides.";
+    static final String SUGGESTION =
+            "The range is a suggestion, no promise and no forecast of this child. The team decides.";
 
     /** What the range is. */
-    static final String RULE =
-            "If change goes on as it"
-                    + " has, 4 of 5 children with such a record reach its near end and 1 of 5 its far end. The child's own rate and"
-                    + " that of the other students are weighed together; one year's rate is not taken to hold for the next. Rates are per week of school; long breaks"
-                    + " stand still. Growth, illness, surgery, a new device or a change of services are not in it. The team decides.";
+    static final String RULE = "If change goes on as it"
+            + " has, 4 of 5 children with such a record reach its near end and 1 of 5 its far end. The child's own rate and"
+            + " that of the other students are weighed together; one year's rate is not taken to hold for the next. Rates are per week of school; long breaks"
+            + " stand still. Growth, illness, surgery, a new device or a change of services are not in it. The team decides.";
 
     private final MarkdownPage page;
     private final YearOfGoal year;

@@ -147,7 +147,8 @@ public final class DerivedWalks {
             }
             for (int series : measured) {
                 SeriesKey key = numbered.key(series);
-                if (key.measure().equals(WalkMeasure.SPEED.id()) && figures.legs().has(key.student())) {
+                if (key.measure().equals(WalkMeasure.SPEED.id())
+                        && figures.legs().has(key.student())) {
                     scaled(key, tries.joined(List.of(series)));
                 }
             }

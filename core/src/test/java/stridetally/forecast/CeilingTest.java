@@ -29,20 +29,23 @@ class CeilingTest {
         "single-leg-stance, 180, PLAUSIBLE"
     })
     void theCatalogueEndsAMeasure(String id, double value, Ceiling.Kind kind) {
-        Ceiling ceiling = nearest(id, List.of(), Optional.empty(), Optional.empty()).orElseThrow();
+        Ceiling ceiling =
+                nearest(id, List.of(), Optional.empty(), Optional.empty()).orElseThrow();
         assertEquals(value, ceiling.value());
         assertEquals(kind, ceiling.kind());
     }
 
     @Test
     void neitherWayBetterHasNoCeiling() {
-        assertTrue(nearest("cadence", List.of(), Optional.empty(), Optional.empty()).isEmpty());
+        assertTrue(nearest("cadence", List.of(), Optional.empty(), Optional.empty())
+                .isEmpty());
     }
 
     @Test
     void aCapBindsUntilMoreWasSeen() {
         Optional<Amount> cap = Optional.of(Amount.of("10"));
-        Ceiling binds = nearest("single-leg-stance", points(8, 10), cap, Optional.empty()).orElseThrow();
+        Ceiling binds = nearest("single-leg-stance", points(8, 10), cap, Optional.empty())
+                .orElseThrow();
         assertEquals(new Ceiling(10, Ceiling.Kind.CAP, ""), binds);
         assertFalse(binds.isBeyond(10, 1));
         assertTrue(binds.isBeyond(9.9, 1));
@@ -57,8 +60,13 @@ class CeilingTest {
     @Test
     void theWayEndsTheStepsUnlessMoreWereCounted() {
         Optional<Ceiling> way = Optional.of(new Ceiling(17, Ceiling.Kind.WAY, "4m long"));
-        assertEquals(17, nearest("line-steps", points(12), Optional.empty(), way).orElseThrow().value());
-        Ceiling more = nearest("line-steps", points(12, 19), Optional.empty(), way).orElseThrow();
+        assertEquals(
+                17,
+                nearest("line-steps", points(12), Optional.empty(), way)
+                        .orElseThrow()
+                        .value());
+        Ceiling more =
+                nearest("line-steps", points(12, 19), Optional.empty(), way).orElseThrow();
         assertEquals(19, more.value());
         assertEquals("4m long, and more were counted", more.words());
         assertTrue(more.reached().contains("a harder task is the way on"), more.reached());

@@ -66,8 +66,6 @@ class StepsOnWayTest {
     }
 
     private static Goal goal(String measure, String key, String value) {
-        return new MadeGoal()
-                .made()
-                .withTerms(new MeasureId(measure), new Protocol(new TreeMap<>(Map.of(key, value))));
+        return new MadeGoal().made().withTerms(new MeasureId(measure), new Protocol(new TreeMap<>(Map.of(key, value))));
     }
 }

@@ -252,7 +252,10 @@ class BadRecordingsTest {
         for (int i = 0; i < 8; i++) {
             double right = i * 0.5;
             text.append(i).append(",right,").append(right).append(",0\n");
-            text.append(i).append(".5,left,").append(right + Double.parseDouble(ahead)).append(",0\n");
+            text.append(i)
+                    .append(".5,left,")
+                    .append(right + Double.parseDouble(ahead))
+                    .append(",0\n");
         }
         return text.toString();
     }

@@ -73,7 +73,10 @@ class AnnualReviewTest {
         ReachableTarget next = year(line).sides().get(0).next().orElseThrow();
         assertEquals(12, next.far());
         assertTrue(next.near() <= 12);
-        assertTrue(page(line).contains("- **The ceiling is near:** at 12 steps the way is at its end (2.4m long, about 12 small steps"));
+        assertTrue(
+                page(line)
+                        .contains(
+                                "- **The ceiling is near:** at 12 steps the way is at its end (2.4m long, about 12 small steps"));
         assertTrue(page(line).contains("a harder task is the way on"));
         assertFalse(page(open).contains("ceiling"));
     }
@@ -88,7 +91,8 @@ class AnnualReviewTest {
             made.steps("2026-11-0" + day, "supervision", steps);
             day++;
         }
-        assertTrue(page(made).contains("none is suggested: the ceiling is reached: tries are stopped there"), page(made));
+        assertTrue(
+                page(made).contains("none is suggested: the ceiling is reached: tries are stopped there"), page(made));
     }
 
     @Test
@@ -147,8 +151,9 @@ class AnnualReviewTest {
         AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out);
         assertTrue(
                 out.toString()
-                        .contains("- **Told in these days:** autumn, as of 2026-11-20: off course, latest value 7 steps;"
-                                + " winter, as of 2027-03-05: on course, latest value 7 steps\n"),
+                        .contains(
+                                "- **Told in these days:** autumn, as of 2026-11-20: off course, latest value 7 steps;"
+                                        + " winter, as of 2027-03-05: on course, latest value 7 steps\n"),
                 out.toString());
         assertTrue(page(rich()).contains("- **Told in these days:** no report was written into a folder"));
     }

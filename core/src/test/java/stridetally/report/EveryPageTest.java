@@ -204,7 +204,8 @@ class EveryPageTest {
         ReportInput input = made.input();
         Map<String, String> pages = new LinkedHashMap<>();
         StringBuilder out = new StringBuilder();
-        AnnualReview.all(input, List.of(), everybody -> true).forEach(review -> AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out));
+        AnnualReview.all(input, List.of(), everybody -> true)
+                .forEach(review -> AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out));
         pages.put("review", cut(out));
         GroupMarkdown.write(groups(input), out);
         pages.put("groups", cut(out));

@@ -63,9 +63,7 @@ class LogSheetWorkbookTest {
 
     private static List<String> texts(Row row) {
         return row.stream()
-                .map(cell -> Optional.ofNullable(cell)
-                        .map(one -> one.getText())
-                        .orElse(""))
+                .map(cell -> Optional.ofNullable(cell).map(one -> one.getText()).orElse(""))
                 .toList();
     }
 
@@ -80,8 +78,7 @@ class LogSheetWorkbookTest {
     }
 
     private static LogSheet sheet(String school) {
-        Measure measure =
-                Catalogue.standard().find(new MeasureId("line-steps")).orElseThrow();
+        Measure measure = Catalogue.standard().find(new MeasureId("line-steps")).orElseThrow();
         Goal goal = new MadeCaseload.Draft().goal();
         return new LogSheet(school, DAY, List.of(new LogLine(goal, measure, Side.NONE, 3)));
     }

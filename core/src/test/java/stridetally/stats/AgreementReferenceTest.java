@@ -88,7 +88,8 @@ final class AgreementReferenceTest {
         "106 10 4 22 28 10 2 12 6, 0.492307692307692, 0.05071860761, 0.566666666666667, 0.05566634016",
         "88 14 18 10 40 10 2 6 12, 0.473684210526316, 0.05443230918, 0.454545454545455, 0.06645368159"
     })
-    void weightedKappaHasItsOwnInterval(String cells, double linear, double linearError, double quadratic, double error) {
+    void weightedKappaHasItsOwnInterval(
+            String cells, double linear, double linearError, double quadratic, double error) {
         int[][] table = new int[3][3];
         String[] counts = cells.split(" ");
         for (int i = 0; i < 9; i++) {

@@ -37,7 +37,8 @@ public final class ReportOptions {
             new FlagOption("--names", "Print the names of names.csv beside the codes, and in the letters.");
 
     private final FlagOption explain = new FlagOption(
-            "--explain", "For the team: list the sessions and tries behind the figures, with entry, line and place. For the review: every session and figure.");
+            "--explain",
+            "For the team: list the sessions and tries behind the figures, with entry, line and place. For the review: every session and figure.");
 
     private final ValueOption<Path> folder = ValueOption.path(
             List.of("--out"),
