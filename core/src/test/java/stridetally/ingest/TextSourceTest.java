@@ -63,13 +63,13 @@ class TextSourceTest {
         "'', the file is empty",
         "504b0304ff, a workbook or an archive where a table of text was expected",
         "d0cf11e0a1, 'a workbook of the old .xls kind, or one behind a password'",
-        "61620063, a NUL byte at position 3",
-        "610a00, a NUL byte at position 3"
+        "61620063, 'log.csv:1: not text (a NUL byte at position 3'",
+        "610a00, 'log.csv:2: not text (a NUL byte at position 3'"
     })
     void refusesWhatIsNoText(String hex, String sentence) {
         String message = String.valueOf(assertThrows(InputRefused.class, () -> source(bytes(hex, new byte[0])))
                 .getMessage());
-        assertTrue(message.startsWith("log.csv: ") && message.contains(sentence), message);
+        assertTrue(message.startsWith("log.csv:") && message.contains(sentence), message);
     }
 
     private static TextSource source(byte[] content) {
