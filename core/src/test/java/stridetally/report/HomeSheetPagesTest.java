@@ -187,7 +187,9 @@ class HomeSheetPagesTest {
         assertEquals(2, html.toString().split("<article class=\"sheet\"", -1).length - 1);
         // The caution is an item of the list that is kept whole, right below the task's name.
         for (HomeSheet.HomeRung rung : six.sheet().rungs()) {
-            String caution = rung.rung().words().get("en").caution();
+            String caution = Optional.ofNullable(rung.rung().words().get("en"))
+                    .orElseThrow()
+                    .caution();
             String before = html.substring(0, html.indexOf(caution));
             assertTrue(before.lastIndexOf("<ul>") > before.lastIndexOf("</ul>"), caution);
             assertTrue(before.lastIndexOf("<h3") > before.lastIndexOf("</ul>"), caution);

@@ -91,7 +91,7 @@ final class AgreementReferenceTest {
     void weightedKappaHasItsOwnInterval(
             String cells, double linear, double linearError, double quadratic, double error) {
         int[][] table = new int[3][3];
-        String[] counts = cells.split(" ");
+        String[] counts = cells.split(" ", -1);
         for (int i = 0; i < 9; i++) {
             table[i / 3][i % 3] = Integer.parseInt(counts[i]);
         }
