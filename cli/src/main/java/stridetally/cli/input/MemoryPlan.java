@@ -54,7 +54,7 @@ record MemoryPlan(long limit, int threads) {
         List<StudentRange> ranges = parts < 2 ? List.of(StudentRange.ALL) : ranges(sample.part(), parts);
         if (ranges.size() > 1) {
             note.accept("the tries would take about " + megabytes(estimate) + " of memory where they may have "
-                    + megabytes(limit) + ": the logs are read " + ranges.size()
+                    + megabytes((double) limit) + ": the logs are read " + ranges.size()
                     + " times, each time for a part of the students");
         }
         return ranges;
@@ -73,7 +73,7 @@ record MemoryPlan(long limit, int threads) {
      */
     static double series(long seen, long draws, double most) {
         double low = seen;
-        double high = Math.max(seen, most);
+        double high = Math.max((double) seen, most);
         for (int step = 0; step < 60; step++) {
             double middle = (low + high) / 2;
             double expected = -middle * Math.expm1(draws * Math.log1p(-1 / Math.max(2, middle)));
