@@ -73,7 +73,9 @@ class DocumentKindsTest {
         assertEquals(4, table.where("student", "fh-003").size());
         for (Map<String, String> row : table.rows()) {
             boolean suggested = !Csv.cell(row, "next_near").isEmpty();
-            assertEquals(!suggested, Csv.cell(row, "reason").contains("next target: "), row.toString());
+            // A range that was cut at a ceiling says so too.
+            String reason = Csv.cell(row, "reason").replace("next target: cut", "");
+            assertEquals(!suggested, reason.contains("next target: "), row.toString());
         }
         Run json = book.run("report", "--for", "review", "--as-of", "2027-06-11", "--format", "json", "-q");
         assertTrue(json.out().startsWith("[\n{\"student\":\"fh-003\""));
