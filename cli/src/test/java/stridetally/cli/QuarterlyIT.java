@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static stridetally.cli.Csv.cell;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -51,6 +53,7 @@ final class QuarterlyIT {
                 "practice/fh-014-next.md",
                 "practice/log-Ostlewick-monday.csv",
                 "practice/log-Ostlewick-monday.html",
+                "practice/log-Ostlewick-monday.xlsx",
                 "logbook/reports.csv")) {
             assertFalse(first.getOrDefault(name, "").isBlank(), name);
         }
@@ -111,7 +114,9 @@ final class QuarterlyIT {
             for (Path file : files.filter(Files::isRegularFile)
                     .sorted(Comparator.naturalOrder())
                     .toList()) {
-                texts.put(folder.relativize(file).toString(), Files.readString(file));
+                // A workbook is no text; read so, no byte of it is lost.
+                Charset set = file.toString().endsWith(".xlsx") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8;
+                texts.put(folder.relativize(file).toString(), Files.readString(file, set));
             }
         }
         return texts;
