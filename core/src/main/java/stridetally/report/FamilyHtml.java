@@ -17,7 +17,7 @@ public final class FamilyHtml {
             StringBuilder markdown = new StringBuilder();
             FamilyMarkdown.write(letter, markdown);
             documents.add(new HtmlPage.Document(
-                    markdown.toString(), HtmlPage.Paper.UPRIGHT, letter.words().language()));
+                    markdown.toString(), HtmlPage.Paper.LETTER, letter.words().language()));
         }
         HtmlPage.write(letters.get(0).words().text("title"), documents, out);
     }

@@ -38,6 +38,8 @@ final class HtmlPage {
         UPRIGHT("<article"),
         /** One page, close set, whose tasks are never cut. */
         SHEET("<article class=\"sheet\""),
+        /** Lists are never cut: when to stop stands on one page. */
+        LETTER("<article class=\"letter\""),
         /** Close set, so that a goal takes one or two pages. */
         REVIEW("<article class=\"review\""),
         LYING("<article class=\"lying\""),

@@ -52,7 +52,7 @@ final class PageStyle {
               article.sheet h2 { font-size: 11.5pt; margin: 2.5mm 0 1mm; padding-top: 0.5mm; border-top-width: 1px; }
               article.sheet h3 { font-size: 9.5pt; margin: 1.5mm 0 0.5mm; }
               article.sheet p, article.sheet ul { margin: 0.5mm 0; }
-              article.sheet ul { break-inside: avoid; }
+              article.sheet ul, article.letter ul { break-inside: avoid; }
               article.review { font-size: 9pt; line-height: 1.25; }
               article.review h3 { font-size: 10pt; margin: 2mm 0 0.5mm; }
               article.review h2 { margin-top: 3mm; }

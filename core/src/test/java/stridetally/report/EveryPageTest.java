@@ -43,6 +43,16 @@ class EveryPageTest {
         TeamHtmlTest.check(Xml.of(groups.toString()));
     }
 
+    /** Also the kinds that are for one reader only, and the review as a meeting reads it. */
+    @Test
+    void everyKindOfPageCanBeLedThrough() {
+        pages(MadeCaseload.rich(), "calm words").forEach((kind, page) -> {
+            Xml read = Xml.of(page);
+            TeamHtmlTest.check(read);
+            assertEquals("h1", read.all("h1", "h2", "h3").get(0).getTagName(), kind);
+        });
+    }
+
     @Test
     void hostileWordsChangeNoElementOfAnyPage() {
         Map<String, String> calm = pages(TeamHtmlTest.made("calm words"), "calm words");

@@ -110,6 +110,20 @@ class FamilyLetterTest {
         assertEquals(Xml.of(calm.toString()).bones(), Xml.of(out.toString()).bones());
     }
 
+    /** A family that keeps one of two sheets must not be left with half of the signs to stop at. */
+    @Test
+    void theEndOfAPageNeverCutsWhenToStop() {
+        StringBuilder out = new StringBuilder();
+        FamilyHtml.write(List.of(letter(MadeCaseload.rich(), "en", Contact.NONE)), out);
+        String page = out.toString();
+        assertTrue(page.contains("<article class=\"letter\""), page);
+        assertTrue(page.contains("article.letter ul { break-inside: avoid; }"), page);
+        FamilyWords words = FamilyWords.of("en").orElseThrow();
+        String list = page.substring(page.indexOf(words.text("stop") + "</h2>"));
+        String stop = list.substring(0, list.indexOf("</ul>"));
+        assertTrue(stop.contains(words.text("stop.signs")) && stop.contains(words.text("stop.emergency")), stop);
+    }
+
     @Test
     void thePageNamesItsLanguageAndThatOfEveryOtherLetter() {
         MadeCaseload made = MadeCaseload.rich();

@@ -179,7 +179,7 @@ class HomeSheetPagesTest {
         StringBuilder html = new StringBuilder();
         HomeSheetPages.html(List.of(six), html);
         for (String rule : List.of(
-                "article.sheet ul { break-inside: avoid; }",
+                "article.sheet ul, article.letter ul { break-inside: avoid; }",
                 "h1, h2, h3 { break-after: avoid; }",
                 "h2.goal, article + article { break-before: page; }")) {
             assertTrue(html.toString().contains(rule), rule);
@@ -194,6 +194,17 @@ class HomeSheetPagesTest {
             assertTrue(before.lastIndexOf("<ul>") > before.lastIndexOf("</ul>"), caution);
             assertTrue(before.lastIndexOf("<h3") > before.lastIndexOf("</ul>"), caution);
         }
+    }
+
+    /** Each language begins with its own first heading, and no level is passed over. */
+    @Test
+    void thePageCanBeLedThrough() {
+        FamilyWords english = FamilyWords.of("en").orElseThrow();
+        StringBuilder html = new StringBuilder();
+        HomeSheetPages.html(List.of(new HomeSheetPages.Page(longest(3, english), paper("calm"))), html);
+        Xml page = Xml.of(html.toString());
+        TeamHtmlTest.check(page);
+        assertEquals(languages().size(), page.all("h1").size());
     }
 
     private static HomeSheet longest(int tasks, FamilyWords words) {
