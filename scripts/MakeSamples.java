@@ -108,6 +108,7 @@ public final class MakeSamples {
         Errors.write(out, rows);
         SecondObserver.write(out, rows);
         Forms.write(out);
+        Recordings.write(out);
         attendance.write(out);
         out.file("expected-judgements.csv", cast.expected());
         System.err.println(rows.size() + " trial rows, " + goals.size() + " goals");
@@ -1672,6 +1673,123 @@ final class Forms {
             parts.put("xl/worksheets/sheet" + number + ".xml", xml + "</sheetData></worksheet>");
         }
         return parts;
+    }
+}
+
+/** What a walkway, a chalk line and a plate give of fh-003, whose left step is the longer and the later one. */
+final class Recordings {
+    private static final int CONTACTS = 27;
+    private static final int PRINTS = 7;
+    private static final int SAMPLES = 500;
+    private static final double INTERVAL = 0.04;
+
+    private Recordings() {}
+
+    static void write(Out out) {
+        out.csv("recordings/fh-003-walks.csv", ',', walks());
+        out.csv("recordings/fh-003-prints.csv", ',', prints());
+        out.csv("recordings/fh-003-stance.csv", ',', stance());
+        out.csv(
+                "recordings/manifest.csv",
+                ',',
+                List.of(
+                        List.of(
+                                "file",
+                                "kind",
+                                "student",
+                                "date",
+                                "trial",
+                                "protocol",
+                                "rate_hz",
+                                "filter",
+                                "help",
+                                "place"),
+                        line("walks", "footfalls", "2027-03-02", "pace=comfortable;shoes=on", "", ""),
+                        line("prints", "footfalls", "2027-03-09", "pace=comfortable;shoes=on;sensor=chalk", "", ""),
+                        line(
+                                "stance",
+                                "sway",
+                                "2027-03-02",
+                                "stance=feet together;eyes=open;surface=floor",
+                                "25",
+                                "none")));
+    }
+
+    private static List<String> line(
+            String what, String kind, String date, String protocol, String rate, String filter) {
+        String file = "fh-003-" + what + ".csv";
+        return List.of(file, kind, "fh-003", date, "1", protocol, rate, filter, "independent", "school");
+    }
+
+    /** Two walks of 27 contacts with their places, and each off of the other foot a tenth of a second later. */
+    private static List<List<String>> walks() {
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(List.of("walk", "time_s", "side", "event", "x_m", "y_m"));
+        for (int walk = 1; walk <= 2; walk++) {
+            Chance chance = new Chance("walk " + walk);
+            double time = 0;
+            double place = 0;
+            for (int contact = 0; contact < CONTACTS; contact++) {
+                boolean right = contact % 2 == 0;
+                if (contact > 0) {
+                    time += (right ? 0.455 : 0.480) + 0.014 * chance.normal();
+                    place += (right ? 0.485 : 0.494) + 0.009 * chance.normal();
+                }
+                double across = (right ? -0.049 : 0.048) + 0.004 * chance.normal();
+                double off = time + 0.101 + 0.006 * chance.normal();
+                String foot = right ? "right" : "left";
+                String other = right ? "left" : "right";
+                lines.add(List.of("" + walk, fixed(time, 3), foot, "contact", fixed(place, 3), fixed(across, 3)));
+                lines.add(List.of("" + walk, fixed(off, 3), other, "off", "", ""));
+            }
+        }
+        return lines;
+    }
+
+    /** Chalk prints, measured with a tape: no times. */
+    private static List<List<String>> prints() {
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(List.of("walk", "side", "x_cm", "y_cm"));
+        Chance chance = new Chance("prints");
+        double place = 0.9;
+        for (int print = 0; print < PRINTS; print++) {
+            boolean right = print % 2 == 0;
+            double across = (right ? -4.8 : 5.1) + 0.6 * chance.normal();
+            lines.add(List.of("chalk", right ? "right" : "left", fixed(place, 1), fixed(across, 1)));
+            place += (right ? 48.6 : 47.4) + 1.4 * chance.normal();
+        }
+        return lines;
+    }
+
+    /** Twenty seconds on a plate: pushed at random, slowed, and drawn back to the middle. */
+    private static List<List<String>> stance() {
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(List.of("time_s", "ml_mm", "ap_mm"));
+        Chance chance = new Chance("stance");
+        double[] middle = {12, -29};
+        double[] push = {0.10, 0.15};
+        double[] place = middle.clone();
+        double[] speed = {0, 0};
+        for (int sample = 0; sample < SAMPLES; sample++) {
+            lines.add(List.of(fixed(sample * INTERVAL, 2), fixed(place[0], 2), fixed(place[1], 2)));
+            for (int way = 0; way < 2; way++) {
+                speed[way] = 0.92 * speed[way] + 0.004 * (middle[way] - place[way]) + push[way] * chance.normal();
+                place[way] += speed[way];
+            }
+        }
+        return lines;
+    }
+
+    /** With so many decimals, by whole numbers. */
+    private static String fixed(double value, int decimals) {
+        long scale = 1;
+        for (int i = 0; i < decimals; i++) {
+            scale *= 10;
+        }
+        long whole = Math.round(value * scale);
+        String fraction = Long.toString(Math.abs(whole) % scale);
+        String zeros = "0".repeat(decimals - fraction.length());
+        return (whole < 0 ? "-" : "") + Math.abs(whole) / scale + "." + zeros + fraction;
     }
 }
 
