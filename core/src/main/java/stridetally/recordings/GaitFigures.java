@@ -82,6 +82,15 @@ final class GaitFigures {
                     "contacts of both feet",
                     "the walk has one foot only; what needs both is left out"));
         }
+        if (strides.count == 0) {
+            // An import keeps figures and not the reasons for those that are missing, so it is told here.
+            problems.add(new RowProblem(
+                    ProblemCode.RECORDING_DOUBTFUL,
+                    At.row(file, walk.line()[0]),
+                    "",
+                    "a stride: two contacts of one foot, one of the other between",
+                    "there is no stride in this walk, so only its contacts are counted"));
+        }
         return made.run();
     }
 

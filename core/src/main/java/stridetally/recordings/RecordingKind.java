@@ -42,7 +42,10 @@ public enum RecordingKind {
         if (names.contains("side") && (names.contains("event") || hasPlace(names, "x"))) {
             return Optional.of(FOOTFALLS);
         }
-        return names.contains("time_s") && hasPlace(names, "ap") ? Optional.of(SWAY) : Optional.empty();
+        if (names.contains("time_s") && hasPlace(names, "ap")) {
+            return Optional.of(SWAY);
+        }
+        return names.contains("side") && names.contains("time_s") ? Optional.of(FOOTFALLS) : Optional.empty();
     }
 
     private static boolean hasPlace(java.util.Set<String> names, String axis) {

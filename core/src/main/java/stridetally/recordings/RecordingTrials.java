@@ -71,7 +71,8 @@ public final class RecordingTrials {
                         case "unit" -> figure.unit();
                         case "side" -> figure.side().word();
                         case "protocol" -> walk.over(row.cell("protocol"), measure.protocolKeys()::contains);
-                        // Without a comma, so that the rows need no quotes, and are read back without a parser for each.
+                        // Without a comma, so that the rows need no quotes, and are read back without a parser for
+                        // each.
                         case "note" ->
                             "recording of line " + row.at().line() + " of the manifest"
                                     + (walk.walk().isEmpty() ? "" : " walk " + walk.walk()) + " n = " + figure.n();

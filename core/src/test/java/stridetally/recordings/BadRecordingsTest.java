@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,6 +85,15 @@ class BadRecordingsTest {
         MadeRecording walk = MadeRecording.footfalls("time_s,side\n0.0,right\n0.5,left\n");
         assertEquals("2 contacts: a stride needs 3", walk.reason("cadence"));
         assertEquals("2 contacts: a stride needs 3", walk.reason("stride-time"));
+        assertTrue(walk.told().contains("made.csv:2: RECORDING_DOUBTFUL"), walk.told());
+        assertTrue(walk.told().contains("there is no stride in this walk"), walk.told());
+    }
+
+    @Test
+    void timesAndSidesAloneAreKnownAsFootfalls() {
+        assertEquals(Optional.of(RecordingKind.FOOTFALLS), RecordingKind.guess(List.of("time_s", "side")));
+        assertEquals(Optional.empty(), RecordingKind.guess(List.of("time_s", "side", "value")));
+        assertEquals(Optional.empty(), RecordingKind.guess(List.of("student", "side")));
     }
 
     @Test
