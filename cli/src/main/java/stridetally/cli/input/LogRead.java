@@ -141,10 +141,15 @@ public record LogRead(
             }
         }
         List<String> notes = new ArrayList<>();
-        filesOf.forEach((note, names) -> notes.add(
-                files.size() == 1
-                        ? note
-                        : names.get(0) + (names.size() > 1 ? " and " + (names.size() - 1) + " more: " : ": ") + note));
+        for (Map.Entry<String, List<String>> one : filesOf.entrySet()) {
+            List<String> names = one.getValue();
+            notes.add(
+                    files.size() == 1
+                            ? one.getKey()
+                            : names.get(0)
+                                    + (names.size() > 1 ? " and " + (names.size() - 1) + " more: " : ": ")
+                                    + one.getKey());
+        }
         return notes;
     }
 

@@ -100,12 +100,14 @@ public final class Sources {
                 console::note));
         LogRead log = passes.current();
         for (LogFile file : log.files()) {
-            file.refused()
-                    .ifPresent(why ->
-                            console.warn(why.getMessage() + "; nothing of this file was taken, the others were"));
+            if (file.refused().isPresent()) {
+                console.warn(file.refused().get().getMessage() + "; nothing of this file was taken, the others were");
+            }
         }
         console.tell(log.problems());
-        log.notes().forEach(console::note);
+        for (String note : log.notes()) {
+            console.note(note);
+        }
         console.note(
                 sources.size() == 1
                         ? sources.get(0).name() + ": a bare log has no goals: every recorded try counts, and duplicates"
@@ -120,7 +122,9 @@ public final class Sources {
 
     /** What can be said only when all students were gone through. */
     public void tellRest(LogPasses passes, NarrowOptions narrow) {
-        passes.walks().allNotes().forEach(console::note);
+        for (String note : passes.walks().allNotes()) {
+            console.note(note);
+        }
         for (StudentCode code : narrow.students()) {
             if (!passes.saw(code)) {
                 tellUnknown(code);
