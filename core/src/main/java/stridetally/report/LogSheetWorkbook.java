@@ -22,6 +22,7 @@ import stridetally.model.WordScale;
 import stridetally.plan.LogLine;
 import stridetally.plan.LogSheet;
 import stridetally.table.Cell;
+import stridetally.table.FormulaGuard;
 
 /**
  * Blank logs as a workbook, a sheet each, with the columns of {@link LogSheetCsv}: the words of help and prompt are offered in
@@ -75,7 +76,10 @@ public final class LogSheetWorkbook {
             LogLine line = sheet.lines().get(row);
             int column = 0;
             for (Cell cell : LogSheetCsv.filled(sheet, line)) {
-                if (!(cell instanceof Cell.Blank)) {
+                if (cell instanceof Cell.Text words) {
+                    // As in the CSV: a sheet may be saved as one, and import takes the guard off.
+                    page.value(row + 1, column, FormulaGuard.guard(words.text()));
+                } else if (!(cell instanceof Cell.Blank)) {
                     page.value(row + 1, column, cell.plain());
                 }
                 column++;

@@ -20,6 +20,7 @@ import stridetally.measures.Measure;
 import stridetally.model.Goal;
 import stridetally.model.MeasureId;
 import stridetally.model.Side;
+import stridetally.model.StudentCode;
 import stridetally.model.WordScale;
 import stridetally.plan.LogLine;
 import stridetally.plan.LogSheet;
@@ -61,6 +62,21 @@ class LogSheetWorkbookTest {
         }
     }
 
+    @Test
+    void wordsFromOutsideAreGuardedAsInTheTable() throws IOException {
+        MadeCaseload.Draft draft = new MadeCaseload.Draft();
+        draft.student = new StudentCode("=HYPERLINK(1)");
+        LogSheet sheet = new LogSheet("", DAY, List.of(new LogLine(draft.goal(), measure(), Side.NONE, 3)));
+        try (ReadableWorkbook book = read(write(sheet))) {
+            assertEquals(
+                    "'=HYPERLINK(1)", texts(book.getFirstSheet().read().get(1)).get(0));
+        }
+    }
+
+    private static Measure measure() {
+        return Catalogue.standard().find(new MeasureId("line-steps")).orElseThrow();
+    }
+
     private static List<String> texts(Row row) {
         return row.stream()
                 .map(cell -> Optional.ofNullable(cell).map(one -> one.getText()).orElse(""))
@@ -78,8 +94,7 @@ class LogSheetWorkbookTest {
     }
 
     private static LogSheet sheet(String school) {
-        Measure measure = Catalogue.standard().find(new MeasureId("line-steps")).orElseThrow();
         Goal goal = new MadeCaseload.Draft().goal();
-        return new LogSheet(school, DAY, List.of(new LogLine(goal, measure, Side.NONE, 3)));
+        return new LogSheet(school, DAY, List.of(new LogLine(goal, measure(), Side.NONE, 3)));
     }
 }
