@@ -71,7 +71,8 @@ public final class DerivedRead implements DerivedWalks.Taker {
             return tries == 1
                     ? first.sentence()
                     : first.key().measure().text() + " of "
-                            + first.key().student().text() + ", " + tries + " tries "
+                            + first.key().student().text() + ", " + tries
+                            + (first.number() == 0 ? " sessions " : " tries ")
                             + (from.equals(to) ? "on " + from : "from " + from + " to " + to) + ": not known, "
                             + first.reason();
         }
