@@ -56,7 +56,8 @@ final class PlainDays {
         first = low;
     }
 
-    private static int number(byte[] bytes, int start, int end) {
+    /** Digits alone, of which there are few; below 0 when anything else stands there, 0 when nothing does. */
+    static int number(byte[] bytes, int start, int end) {
         int number = 0;
         for (int place = start; place < end; place++) {
             int digit = bytes[place] - '0';

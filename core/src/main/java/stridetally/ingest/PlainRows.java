@@ -123,15 +123,7 @@ final class PlainRows {
         if (end - start > MOST_DIGITS || (start < end && bytes[start] == '0')) {
             return -1;
         }
-        int number = 0;
-        for (int place = start; place < end; place++) {
-            int digit = bytes[place] - '0';
-            if (digit < 0 || digit > 9) {
-                return -1;
-            }
-            number = number * 10 + digit;
-        }
-        return number;
+        return PlainDays.number(bytes, start, end);
     }
 
     /** What was taken since this was last asked. */

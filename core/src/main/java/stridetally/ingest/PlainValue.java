@@ -89,15 +89,7 @@ final class PlainValue {
         if (start == end || end - start > MOST_TRIES_DIGITS) {
             return -1;
         }
-        int number = 0;
-        for (int place = start; place < end; place++) {
-            int digit = bytes[place] - '0';
-            if (digit < 0 || digit > 9) {
-                return -1;
-            }
-            number = number * 10 + digit;
-        }
-        return number;
+        return PlainDays.number(bytes, start, end);
     }
 
     /** Billionths of a plain number such as {@code 8.41}; below 0 when it is none. */

@@ -2,7 +2,6 @@ package stridetally.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -64,7 +63,9 @@ record SideDays(SortedMap<LocalDate, Double> baseline, SortedMap<LocalDate, Doub
         values.pollLastEntry();
         SortedMap<LocalDate, Double> days = new TreeMap<>();
         for (Map.Entry<LocalDate, List<Double>> day : values.entrySet()) {
-            days.put(day.getKey(), Descriptive.mean(array(day.getValue())).orElseThrow());
+            days.put(
+                    day.getKey(),
+                    Descriptive.mean(Descriptive.inOrder(day.getValue())).orElseThrow());
         }
         return days;
     }
@@ -80,15 +81,6 @@ record SideDays(SortedMap<LocalDate, Double> baseline, SortedMap<LocalDate, Doub
     }
 
     private static double[] values(SortedMap<LocalDate, Double> days) {
-        return array(days.values());
-    }
-
-    private static double[] array(Collection<Double> values) {
-        double[] array = new double[values.size()];
-        int next = 0;
-        for (double value : values) {
-            array[next++] = value;
-        }
-        return array;
+        return Descriptive.inOrder(days.values());
     }
 }

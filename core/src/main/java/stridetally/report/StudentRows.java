@@ -13,9 +13,7 @@ import stridetally.model.StudentCode;
 import stridetally.scoring.AttainmentLevels;
 import stridetally.scoring.AttainmentScore;
 import stridetally.scoring.AttainmentScore.LeftOut;
-import stridetally.scoring.AttainmentScore.Rated;
 import stridetally.scoring.AttainmentScore.Scored;
-import stridetally.scoring.AttainmentScore.Weighting;
 import stridetally.table.Cell;
 
 /**
@@ -37,41 +35,26 @@ public final class StudentRows {
     /**
      * The row of a student.
      *
-     * @param rated every goal of the student, rated or not
      * @param judgements of the same goals; empty when none were judged in this run, and the counts are then blank
      */
-    public static List<Cell> row(StudentCode student, List<Rated> rated, List<GoalJudgement> judgements) {
-        return row(student, rated, judgements, List.of());
-    }
-
-    /**
-     * The same, with goals whose levels were derived.
-     *
-     * @param derived goals whose levels are not written
-     */
-    public static List<Cell> row(
-            StudentCode student, List<Rated> rated, List<GoalJudgement> judgements, List<GoalId> derived) {
-        List<Rated> unweighted = rated.stream()
-                .map(one -> new Rated(one.goal(), one.attained(), Optional.empty()))
-                .toList();
-        AttainmentScore equal = AttainmentScore.of(unweighted);
-        AttainmentScore weighted = AttainmentScore.of(rated);
-        boolean written = !(weighted instanceof Scored scored) || scored.weighting() == Weighting.WRITTEN;
+    public static List<Cell> row(StudentCode student, StudentAttainment attainment, List<GoalJudgement> judgements) {
+        AttainmentScore equal = attainment.equal();
+        Optional<AttainmentScore> weighted = attainment.weighted();
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(student.text()),
-                Cell.whole(rated.size()),
+                Cell.whole(attainment.goals().size()),
                 Cell.whole(equal instanceof Scored scored ? scored.goals() : 0),
                 Cell.text(ids(equal.leftOut())),
                 t(equal),
-                written ? t(weighted) : Cell.blank()));
+                weighted.map(StudentRows::t).orElseGet(Cell::blank)));
         for (Judgement word : Judgement.values()) {
             cells.add(count(judgements, Optional.of(word)));
         }
         cells.add(count(judgements, Optional.empty()));
-        List<String> reasons = reasons(equal, weighted, written, judgements);
-        if (!derived.isEmpty()) {
+        List<String> reasons = reasons(equal, weighted, judgements);
+        if (!attainment.derived().isEmpty()) {
             reasons.add(AttainmentLevels.RULE + ", for "
-                    + derived.stream().map(GoalId::text).collect(Collectors.joining(" ")));
+                    + attainment.derived().stream().map(GoalId::text).collect(Collectors.joining(" ")));
         }
         cells.add(FigureCells.reasons(reasons));
         return cells;
@@ -90,17 +73,17 @@ public final class StudentRows {
     }
 
     private static List<String> reasons(
-            AttainmentScore equal, AttainmentScore weighted, boolean written, List<GoalJudgement> judgements) {
+            AttainmentScore equal, Optional<AttainmentScore> weighted, List<GoalJudgement> judgements) {
         List<String> reasons = new ArrayList<>();
         if (equal instanceof AttainmentScore.NotScored none) {
             reasons.add("t_score: " + none.reason());
         }
-        if (!written) {
+        if (weighted.isEmpty()) {
             reasons.add("t_score_weighted: no weights are written");
-        } else if (weighted instanceof AttainmentScore.NotScored none) {
+        } else if (weighted.get() instanceof AttainmentScore.NotScored none) {
             reasons.add("t_score_weighted: " + none.reason());
         }
-        Stream.concat(equal.leftOut().stream(), weighted.leftOut().stream())
+        Stream.concat(equal.leftOut().stream(), weighted.stream().flatMap(one -> one.leftOut().stream()))
                 .map(one -> one.goal() + " is left out: " + one.reason())
                 .forEach(reasons::add);
         if (judgements.isEmpty()) {

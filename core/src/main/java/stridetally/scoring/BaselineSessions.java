@@ -2,7 +2,6 @@ package stridetally.scoring;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,7 +54,7 @@ public final class BaselineSessions {
 
         /** The values in day order. */
         public double[] inOrder() {
-            return array(values.values());
+            return Descriptive.inOrder(values.values());
         }
     }
 
@@ -95,17 +94,10 @@ public final class BaselineSessions {
         }
         Map<LocalDate, Double> values = new TreeMap<>();
         for (Map.Entry<LocalDate, List<Double>> day : exact.entrySet()) {
-            values.put(day.getKey(), Descriptive.mean(array(day.getValue())).orElseThrow());
+            values.put(
+                    day.getKey(),
+                    Descriptive.mean(Descriptive.inOrder(day.getValue())).orElseThrow());
         }
         return new Days(values, capped);
-    }
-
-    private static double[] array(Collection<Double> values) {
-        double[] array = new double[values.size()];
-        int next = 0;
-        for (double value : values) {
-            array[next++] = value;
-        }
-        return array;
     }
 }

@@ -1,6 +1,7 @@
 package stridetally.stats;
 
 import java.util.Arrays;
+import java.util.Collection;
 import org.apache.commons.numbers.core.Sum;
 
 /**
@@ -13,6 +14,16 @@ import org.apache.commons.numbers.core.Sum;
 public final class Descriptive {
 
     private Descriptive() {}
+
+    /** The values in their order, as the functions here take them. */
+    public static double[] inOrder(Collection<Double> values) {
+        double[] array = new double[values.size()];
+        int next = 0;
+        for (double value : values) {
+            array[next++] = value;
+        }
+        return array;
+    }
 
     /** Sum over count. At least 1 value. */
     public static Estimate<Double> mean(double[] values) {

@@ -109,8 +109,13 @@ class FlatTablesTest {
                 new Rated(new GoalId("A"), new Attained.AtLevel(1), Optional.empty()),
                 new Rated(new GoalId("B"), new Attained.AtLevel(-1), Optional.empty()),
                 new Rated(new GoalId("C"), new Attained.NotRated("no value"), Optional.empty()));
+        StudentAttainment attainment = new StudentAttainment(goals.stream()
+                .map(one -> new GoalAttainment(one, List.of(one.attained()), Optional.empty()))
+                .toList());
         List<Cell> row = StudentRows.row(
-                MadeCaseload.STUDENT, goals, List.of(review(MadeCaseload.rich()).judgement()));
+                MadeCaseload.STUDENT,
+                attainment,
+                List.of(review(MadeCaseload.rich()).judgement()));
         assertEquals("50.0", cell(StudentRows.HEADINGS, row, "t_score"));
         assertEquals("", cell(StudentRows.HEADINGS, row, "t_score_weighted"));
         assertEquals("2", cell(StudentRows.HEADINGS, row, "rated"));

@@ -42,8 +42,9 @@ final class WriteBehind extends FilterOutputStream {
         sinceForced += length;
         if (sinceForced >= step && forcing.isDone() && forcing.join().isEmpty()) {
             sinceForced = 0;
-            forcing = new CompletableFuture<>();
-            Thread thread = new Thread(() -> force(forcing), "disk");
+            CompletableFuture<Optional<IOException>> told = new CompletableFuture<>();
+            forcing = told;
+            Thread thread = new Thread(() -> force(told), "disk");
             thread.setDaemon(true);
             thread.start();
         }

@@ -59,13 +59,12 @@ public final class GoalOutput {
                         .toList());
                 table.row(StudentRows.row(
                         student,
-                        attained.rated(),
+                        attained,
                         goals.stream()
                                 .flatMap(score -> java.util.Optional.ofNullable(
                                         judged.get(score.goal().id()))
                                         .stream())
-                                .toList(),
-                        attained.derived()));
+                                .toList()));
             });
             table.finish();
         });
