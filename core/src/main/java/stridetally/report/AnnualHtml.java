@@ -8,7 +8,7 @@ public final class AnnualHtml {
     private AnnualHtml() {}
 
     /** Writes one or more reviews, a student each. */
-    public static void write(List<AnnualReview> reviews, AnnualMarkdown.Detail detail, Appendable out) {
+    public static void write(List<AnnualReview> reviews, PageDetail detail, Appendable out) {
         List<HtmlPage.Document> documents = new ArrayList<>();
         for (AnnualReview review : reviews) {
             StringBuilder markdown = new StringBuilder();
@@ -18,9 +18,8 @@ public final class AnnualHtml {
                     .forEach(year ->
                             year.sides().forEach(side -> charts.add(side.side().drawing())));
             // In the summary the table of periods stands beside each chart; the sessions would fill a page a side.
-            HtmlPage.Sessions sessions = detail == AnnualMarkdown.Detail.SUMMARY
-                    ? HtmlPage.Sessions.IN_THE_CHART
-                    : HtmlPage.Sessions.AS_A_TABLE;
+            HtmlPage.Sessions sessions =
+                    detail == PageDetail.SUMMARY ? HtmlPage.Sessions.IN_THE_CHART : HtmlPage.Sessions.AS_A_TABLE;
             documents.add(new HtmlPage.Document(markdown.toString(), charts, HtmlPage.Paper.REVIEW, sessions));
         }
         String title = reviews.size() == 1

@@ -14,37 +14,27 @@ import stridetally.model.Remark;
 
 /** The annual review of one student as Markdown: evidence for the team that writes the next plan, and room for its words. */
 public final class AnnualMarkdown {
-    /** How much of each goal. */
-    public enum Detail {
-        /** What a meeting reads: one or two sheets of paper a goal. */
-        SUMMARY,
-        /** With every session and every figure that the team's page has. */
-        EVERYTHING
-    }
-
     private final MarkdownPage page;
     private final AnnualReview review;
-    private final Detail detail;
+    private final PageDetail detail;
     private final GoalMarkdown goals;
+    private final ReportPeriod period;
 
-    private AnnualMarkdown(AnnualReview review, Detail detail, MarkdownPage page) {
+    private AnnualMarkdown(AnnualReview review, PageDetail detail, MarkdownPage page) {
         this.page = page;
         this.review = review;
         this.detail = detail;
-        this.goals = new GoalMarkdown(
-                page,
-                review.method(),
-                new ReportPeriod("", review.head().period().days(), Optional.empty()),
-                review.language());
+        this.period = new ReportPeriod("", review.head().period().days(), Optional.empty());
+        this.goals = new GoalMarkdown(page, review.method(), period, review.language());
     }
 
     /** Writes one document. */
-    public static void write(AnnualReview review, Detail detail, Appendable out) {
+    public static void write(AnnualReview review, PageDetail detail, Appendable out) {
         write(review, detail, new MarkdownPage(out));
     }
 
     /** The document on its way to HTML. */
-    static void write(AnnualReview review, Detail detail, MarkdownPage page) {
+    static void write(AnnualReview review, PageDetail detail, MarkdownPage page) {
         new AnnualMarkdown(review, detail, page).write();
     }
 
@@ -58,10 +48,7 @@ public final class AnnualMarkdown {
         page.heading(2, "Services in these days");
         TeamMarkdown.services(page, review.services());
         review.goals().forEach(this::goal);
-        page.heading(2, "Before anyone practises");
-        Set<String> cautions = new LinkedHashSet<>();
-        review.goals().forEach(year -> cautions.addAll(year.part().cautions()));
-        cautions.forEach(page::bullet);
+        NextMarkdown.cautions(page, parts());
         page.heading(2, "Signed");
         page.signature();
         computed();
@@ -80,7 +67,7 @@ public final class AnnualMarkdown {
             page.chart(() -> side.side().chart().lines());
             present.year(side);
             ChangeMarkdown change = new ChangeMarkdown(page, year.part(), side.side(), review.method());
-            if (detail == Detail.SUMMARY) {
+            if (detail == PageDetail.SUMMARY) {
                 change.summary();
             } else {
                 change.write();
@@ -96,23 +83,32 @@ public final class AnnualMarkdown {
             page.paragraph(NextTargetMarkdown.SUGGESTION);
         }
         page.fillIn(new MarkdownPage.Label("The team's next target, by which date, with which help"));
-        goals.missing(year.part());
+        new MeasuredMarkdown(page, year.part()).missing();
     }
 
     /** Before the charts: below them it would no longer fit on the second sheet of a goal with two sides. */
     private void how(GoalPart part) {
-        if (detail == Detail.SUMMARY) {
-            goals.measuredSummary(part);
+        MeasuredMarkdown measured = new MeasuredMarkdown(page, part);
+        HelpMarkdown help = new HelpMarkdown(page, part, period);
+        if (detail == PageDetail.SUMMARY) {
+            measured.measuredSummary();
         } else {
-            goals.measured(part);
+            measured.measured();
         }
         MethodLine.care(part).forEach(page::bullet);
-        if (detail == Detail.SUMMARY) {
-            goals.helpSummary(part);
+        if (detail == PageDetail.SUMMARY) {
+            page.heading(3, "Help and prompts");
+            help.summary();
         } else {
-            goals.help(part);
+            help.write();
         }
         goals.changes(part);
+    }
+
+    private List<GoalPart> parts() {
+        List<GoalPart> parts = new ArrayList<>();
+        review.goals().forEach(year -> parts.add(year.part()));
+        return parts;
     }
 
     private static boolean hasRange(YearOfGoal year) {
@@ -125,10 +121,8 @@ public final class AnnualMarkdown {
         if (review.goals().stream().anyMatch(AnnualMarkdown::hasRange)) {
             page.bullet("Reachable range", NextTargetMarkdown.RULE);
         }
-        List<GoalPart> parts = new ArrayList<>();
-        review.goals().forEach(year -> parts.add(year.part()));
-        MethodLine.general(parts, review.method()).forEach(page::bullet);
-        if (detail == Detail.SUMMARY) {
+        MethodLine.general(parts(), review.method()).forEach(page::bullet);
+        if (detail == PageDetail.SUMMARY) {
             page.bullet(
                     "Each session and more figures: report --for review --explain, or trend and score --by session.");
         }

@@ -13,6 +13,8 @@ import stridetally.stats.StandardScore;
 final class BesideMarkdown {
     private static final int SCORE_DECIMALS = 1;
 
+    private static final String SAMPLE = "One sample of children with typical development each: no norm, and no goal.";
+
     private final MarkdownPage page;
     private final GoalPart part;
 
@@ -67,6 +69,7 @@ final class BesideMarkdown {
         }
         page.heading(3, "Beside published values");
         Map<String, String> citations = Catalogue.citations();
+        boolean compared = false;
         for (ReferenceTable.Line line : part.references()) {
             String side = line.key().side().word();
             String of = line.session().date() + (side.isEmpty() ? "" : ", " + side);
@@ -74,8 +77,11 @@ final class BesideMarkdown {
                 page.bullet(of, "not compared: " + line.why());
             }
             line.beside().forEach(one -> page.bullet(of, sentence(line, one, citations)));
+            compared |= !line.beside().isEmpty();
         }
-        page.paragraph("One sample of children with typical development each: no norm, and no goal.");
+        if (compared) {
+            page.paragraph(SAMPLE);
+        }
     }
 
     private String sentence(ReferenceTable.Line line, BesideReference one, Map<String, String> citations) {

@@ -14,15 +14,21 @@ import stridetally.model.Student;
  * @source ats2002 the signs to stop at, as commonly taught
  */
 final class Cautions {
-    private static final List<String> ALWAYS = List.of(
+    static final String ADULT =
+            "Practise only with an adult who watches and can reach the child, and only as the therapist showed.";
+
+    static final String STOP =
+            "Stop now and tell the therapist: chest pain, hard breathing, leg cramps, staggering, heavy sweating, paleness,"
+                    + " dizziness, headache, new pain, a limp, a fall with injury, a seizure, distress, or the child says no.";
+
+    static final List<String> ALWAYS = List.of(
             "The treating therapist decides, within the child's medical orders and the rules of the school and the state;"
                     + " these come before anything on this page.",
-            "Practise only with an adult who watches and can reach the child, and only as the therapist showed.",
+            ADULT,
             "Clear, dry, level, well-lit space; firm shoes or bare feet as instructed, no socks on a hard floor; braces as"
                     + " ordered.",
             "Short and often; stop while it is still going well.",
-            "Stop now and tell the therapist: chest pain, hard breathing, leg cramps, staggering, heavy sweating, paleness,"
-                    + " dizziness, headache, new pain, a limp, a fall with injury, a seizure, distress, or the child says no.");
+            STOP);
 
     private Cautions() {}
 

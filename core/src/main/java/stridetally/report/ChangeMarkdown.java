@@ -49,6 +49,11 @@ final class ChangeMarkdown {
                 "Share of tries at permitted help, over time",
                 said(trend.permittedSharePerWeek().map(this::shareChange)));
         forecast();
+        rulesOfThumb();
+    }
+
+    /** What they would say where it is not what was judged. */
+    void rulesOfThumb() {
         for (String rule : side.review().rulesOfThumb()) {
             page.bullet("Beside the judgement", rule);
         }
@@ -56,7 +61,7 @@ final class ChangeMarkdown {
 
     /** What a meeting asks: how far, at which rate, and what is expected by the date. */
     void summary() {
-        page.bullet("Change since the baseline", said(side.change().map(this::change)) + wayOf());
+        page.bullet("Change since the baseline", said(side.change().map(this::change)) + latestOf() + wayOf());
         page.bullet("Beyond the measure's own wavering", beyondError());
         page.bullet(
                 "Change per week",
@@ -77,6 +82,10 @@ final class ChangeMarkdown {
         } else if (side.review().forecast() instanceof Forecast.NoOutlook none) {
             page.bullet("Forecast and chance", NOT_KNOWN + none.reason());
         }
+    }
+
+    private String latestOf() {
+        return trend.latest().isPresent() ? "; latest " + latest(trend.latest().get()) : "";
     }
 
     private String wayOf() {

@@ -13,8 +13,8 @@ import stridetally.report.SvgCanvas.Stroke;
 /** The key below a drawn chart: what is on it and nothing else, then the changes of strategy by their numbers. */
 final class ChartKey {
     private static final double ROW = 19;
-    private static final double SAMPLE = 34;
-    private static final double GAP = 18;
+    private static final double SAMPLE = 32;
+    private static final double GAP = 12;
     /** About the width of a character of 13 units, on the safe side. */
     private static final double CHARACTER = 6.7;
 
@@ -64,18 +64,23 @@ final class ChartKey {
 
     /** Draws the key from a height downwards; the height where it ends. */
     double draw(SvgCanvas canvas, double top) {
-        double x = 0;
-        double y = top;
+        // Each where the first line has room for it, so that the key is low.
+        List<Double> ends = new ArrayList<>();
         for (Entry entry : entries()) {
-            if (x > 0 && x + entry.width() > ChartFrame.WIDTH) {
-                x = 0;
-                y += ROW;
+            int row = 0;
+            while (row < ends.size() && ends.get(row) + entry.width() > ChartFrame.WIDTH) {
+                row++;
             }
+            if (row == ends.size()) {
+                ends.add(0.0);
+            }
+            double x = ends.get(row);
+            double y = top + row * ROW;
             entry.sample().draw(canvas, x, y - 4.5);
             canvas.text(x + SAMPLE, y, Anchor.START, entry.words());
-            x += entry.width() + GAP;
+            ends.set(row, x + entry.width() + GAP);
         }
-        return changes(canvas, y) + 8;
+        return changes(canvas, top + Math.max(0, ends.size() - 1) * ROW) + 8;
     }
 
     private List<Entry> entries() {

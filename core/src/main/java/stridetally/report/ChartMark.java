@@ -10,13 +10,13 @@ enum ChartMark {
     /** A disc. */
     SESSION("session"),
     /** A ring. */
-    SOME_HELP("session, some tries with more help than permitted (in no value)"),
+    SOME_HELP("session, some tries with more help (in no value)"),
     /** A triangle that points up. */
     AT_LEAST("at least this: a try was stopped at the cap"),
     /** A triangle that points down. */
     AT_MOST("at most this: a try was stopped at the cap"),
     /** A cross below the field. */
-    ALL_HELP("no value: every try with more help than permitted"),
+    ALL_HELP("no value: every try with more help"),
     /** A short bar below the field. */
     NOT_TRIED("no value: refused, absent or not tested"),
     /** A small ring below the field. */

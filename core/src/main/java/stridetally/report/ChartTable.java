@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import stridetally.scoring.Session;
 import stridetally.scoring.SessionStatus;
+import stridetally.stats.Estimate;
+import stridetally.trend.AimLine;
 
 /** The sessions of a chart as a table in words, so that nothing is on the chart only. */
 final class ChartTable {
@@ -27,6 +29,40 @@ final class ChartTable {
                     permitted(session)));
         }
         return rows;
+    }
+
+    /** What fits beside a chart: the aim line's column falls away where there is none. */
+    static List<String> shortHeadings(ChartData data) {
+        return hasAim(data) ? List.of("day", "value", "aim") : List.of("day", "value");
+    }
+
+    /** A row a session, by day, without units. */
+    static List<List<String>> shortRows(ChartData data) {
+        boolean aim = hasAim(data);
+        List<List<String>> rows = new ArrayList<>();
+        for (Session session : data.sessions()) {
+            List<String> row = new ArrayList<>();
+            row.add(session.date() + (session.label().isBlank() ? "" : " " + session.label()));
+            Estimate<Measured> value = Measured.of(session.value());
+            row.add(value.isEstimated() ? data.unit().number(value.orElseThrow()) : shortly(session));
+            if (aim) {
+                Estimate<Double> that = data.aim().on(session.date());
+                row.add(that.isEstimated() ? data.unit().number(that.orElseThrow()) : "none");
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static boolean hasAim(ChartData data) {
+        return data.aim() instanceof AimLine.Straight;
+    }
+
+    private static String shortly(Session session) {
+        if (session.status() != SessionStatus.TRIED) {
+            return session.status().word();
+        }
+        return session.assistedOnly() ? "more help" : "no value";
     }
 
     private static String whyNone(Session session) {

@@ -13,6 +13,9 @@ import org.commonmark.renderer.html.HtmlWriter;
 
 /** Puts a drawn chart and the table of its sessions where the Markdown has a chart in plain characters. */
 final class HtmlCharts implements NodeRenderer {
+    /** As many lines of the small print as a chart on paper is high. */
+    private static final int ROWS_BESIDE = 18;
+
     private final HtmlWriter html;
     private final Deque<ChartData> charts;
     private final HtmlPage.Sessions sessions;
@@ -34,29 +37,64 @@ final class HtmlCharts implements NodeRenderer {
     public void render(Node node) {
         ChartData data = charts.removeFirst();
         html.line();
+        switch (sessions) {
+            case AS_A_TABLE -> {
+                figure(data);
+                List<List<String>> rows = ChartTable.rows(data);
+                if (!rows.isEmpty()) {
+                    table(caption(data) + ": the sessions of the chart", ChartTable.HEADINGS, rows);
+                }
+            }
+            case BESIDE -> beside(data);
+            case IN_THE_CHART -> figure(data);
+        }
+    }
+
+    private void figure(ChartData data) {
         html.tag("figure");
         html.line();
         html.raw(SvgChart.within(data, ids.get()));
         html.tag("/figure");
         html.line();
-        if (sessions == HtmlPage.Sessions.AS_A_TABLE) {
-            table(data);
-        }
     }
 
-    private void table(ChartData data) {
-        List<List<String>> rows = ChartTable.rows(data);
-        if (rows.isEmpty()) {
-            return;
+    /** One narrow table, or two next to each other, so that a year of weekly sessions is no higher than its chart. */
+    private void beside(ChartData data) {
+        html.tag("div", Map.of("class", "charted"));
+        html.line();
+        figure(data);
+        html.tag("div", Map.of("class", "beside"));
+        html.line();
+        List<List<String>> rows = ChartTable.shortRows(data);
+        int half = rows.size() <= ROWS_BESIDE ? rows.size() : (rows.size() + 1) / 2;
+        for (int from = 0; from < rows.size(); from += half) {
+            String unit = data.unit().many();
+            table(
+                    from == 0
+                            ? "Sessions" + (unit.isEmpty() ? "" : ", in " + unit)
+                            : "from " + rows.get(from).get(0),
+                    ChartTable.shortHeadings(data),
+                    rows.subList(from, Math.min(from + half, rows.size())));
         }
+        html.tag("/div");
+        html.line();
+        html.tag("/div");
+        html.line();
+    }
+
+    private static String caption(ChartData data) {
+        return XmlText.cut(data.title(), 120);
+    }
+
+    private void table(String caption, List<String> headings, List<List<String>> rows) {
         html.tag("table", Map.of("class", "sessions"));
         html.line();
         html.tag("caption");
-        html.text(XmlText.cut(data.title(), 120) + ": the sessions of the chart");
+        html.text(caption);
         html.tag("/caption");
         html.line();
         html.tag("thead");
-        row("col", "col", ChartTable.HEADINGS);
+        row("col", "col", headings);
         html.tag("/thead");
         html.line();
         html.tag("tbody");

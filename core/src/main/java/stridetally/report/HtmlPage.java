@@ -40,6 +40,8 @@ final class HtmlPage {
         SHEET("<article class=\"sheet\""),
         /** Lists are never cut: when to stop stands on one page. */
         LETTER("<article class=\"letter\""),
+        /** Close set, so that a goal takes one page, and its table of sessions stands beside the chart. */
+        GOALS("<article class=\"goals\""),
         /** Close set, so that a goal takes one or two pages. */
         REVIEW("<article class=\"review\""),
         LYING("<article class=\"lying\""),
@@ -53,9 +55,11 @@ final class HtmlPage {
         }
     }
 
-    /** Whether the sessions of a chart stand below it, too. */
+    /** Where the sessions of a chart stand in words, too. */
     enum Sessions {
         AS_A_TABLE,
+        /** In short, beside the chart on paper. */
+        BESIDE,
         IN_THE_CHART
     }
 

@@ -91,7 +91,7 @@ final class MethodLine {
 
     private static void addReasons(SideReview side, List<String> sentences) {
         for (String reason : side.trend().reasons()) {
-            sentences.add("Missing or to be read with care" + of(side) + ": " + reason + ".");
+            sentences.add("To be read with care" + of(side) + ": " + reason + ".");
         }
     }
 

@@ -8,6 +8,7 @@ package stridetally.report;
 final class PageStyle {
     private static final String CSS = """
             @page { margin: 12mm 15mm; }
+            @page goals { margin: 9mm 15mm; }
             @page lying { size: landscape; margin: 12mm 15mm; }
             * { box-sizing: border-box; }
             html { background: PAPER; color: TEXT; }
@@ -31,6 +32,7 @@ final class PageStyle {
             tbody th { font-weight: normal; }
             table.sessions { font-size: 0.8rem; }
             table.sessions td, table.sessions th { padding: 0.05rem 0.5rem; line-height: 1.3; }
+            .beside { display: flex; flex-wrap: wrap; align-items: flex-start; gap: 0 1rem; }
             article + article { margin-top: 4rem; }
             @media screen {
               article.lying { width: min(80rem, 100vw - 2rem); margin-left: calc(50% - min(40rem, 50vw - 1rem)); overflow-x: auto; }
@@ -53,6 +55,20 @@ final class PageStyle {
               article.sheet h3 { font-size: 9.5pt; margin: 1.5mm 0 0.5mm; }
               article.sheet p, article.sheet ul { margin: 0.5mm 0; }
               article.sheet ul, article.letter ul { break-inside: avoid; }
+              article.goals { page: goals; font-size: 8.5pt; line-height: 1.17; }
+              article.goals h2 { font-size: 12pt; margin: 3mm 0 0.5mm; padding-top: 0.5mm; border-top-width: 1px; }
+              article.goals h2.goal { margin-top: 0; }
+              article.goals h3 { font-size: 9.5pt; margin: 1mm 0 0.1mm; }
+              article.goals p, article.goals ul { margin: 0.2mm 0; }
+              article.goals table { font-size: 8pt; margin: 0.8mm 0; }
+              article.goals th, article.goals td { padding: 0 1.5mm; }
+              article.goals tbody th { white-space: nowrap; }
+              article.goals .charted { display: flex; gap: 2.5mm; align-items: flex-start; break-inside: avoid; }
+              article.goals figure { flex: 0 0 106mm; margin: 0.5mm 0 0; }
+              article.goals .beside { flex: 1; flex-wrap: nowrap; gap: 0 1.2mm; }
+              article.goals .beside caption { font-size: 7pt; padding: 0; }
+              article.goals .beside table { font-size: 6.8pt; line-height: 1.15; margin: 0; }
+              article.goals .beside th, article.goals .beside td { padding: 0 0.5mm; }
               article.review { font-size: 9pt; line-height: 1.25; }
               article.review h3 { font-size: 10pt; margin: 2mm 0 0.5mm; }
               article.review h2 { margin-top: 3mm; }

@@ -21,7 +21,7 @@ final class PastMarkdown {
         this.part = part;
     }
 
-    /** Two bullets of a list; nothing when nothing was told. */
+    /** One bullet of a list; nothing when nothing was told. */
     void told() {
         if (part.past().told().isEmpty()) {
             return;
@@ -31,8 +31,8 @@ final class PastMarkdown {
         page.bullet(
                 "Told last time",
                 line.period() + ", as of " + line.asOf() + ": " + line.judgement()
-                        + (line.value().isBlank() ? ", no value" : ", latest value " + shown(line.value())));
-        page.bullet("Mended since", mended(told));
+                        + (line.value().isBlank() ? ", no value" : ", latest value " + shown(line.value()))
+                        + "; mended since: " + mended(told));
     }
 
     private String mended(GoalPast.Told told) {

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
-import java.util.function.Function;
-import stridetally.model.DateRange;
 import stridetally.model.Goal;
 import stridetally.scoring.Answer;
 import stridetally.scoring.GoalScore;
@@ -18,56 +16,87 @@ import stridetally.units.Amount;
 
 /** One side of a goal on the team's page: the table of periods, the chart, the figures of change, the criterion. */
 final class SideMarkdown {
+    private static final List<String> HEADINGS = List.of(
+            "",
+            "middle value (median)",
+            "lowest to highest",
+            "sessions with a value",
+            "tries that count",
+            "tries at permitted help");
+
+    private static final Cell NONE = Cell.text("");
+
     private final MarkdownPage page;
     private final GoalPart part;
     private final ReportPeriod period;
     private final ShownUnit unit;
-    private final TeamReport.Method method;
+    private final ChangeMarkdown change;
+    private final SidePart side;
 
-    SideMarkdown(MarkdownPage page, GoalPart part, ReportPeriod period, TeamReport.Method method) {
+    SideMarkdown(MarkdownPage page, GoalPart part, ReportPeriod period, TeamReport.Method method, SidePart side) {
         this.page = page;
         this.part = part;
         this.period = period;
         this.unit = part.unit();
-        this.method = method;
+        this.change = new ChangeMarkdown(page, part, side, method);
+        this.side = side;
     }
 
-    void write(SidePart side) {
+    /** Every figure of the side. */
+    void write() {
+        start();
+        change.write();
+        criterion();
+        benchmarks();
+    }
+
+    /** What a meeting asks. */
+    void summary() {
+        start();
+        change.summary();
+        change.rulesOfThumb();
+        criterionSummary();
+    }
+
+    private void start() {
         String word = side.review().side().word();
         page.heading(3, word.isEmpty() ? "From the start to now" : "From the start to now, " + word + " side");
-        table(side);
+        page.table(HEADINGS, rows());
         page.chart(() -> side.chart().lines());
-        new ChangeMarkdown(page, part, side, method).write();
-        criterion(side);
-        benchmarks(side);
     }
 
-    private void table(SidePart side) {
-        List<String> headings = new ArrayList<>(List.of("", "baseline"));
-        if (period.previous().isPresent()) {
-            headings.add("period before (" + period.previous().get().name() + ")");
-        }
-        headings.add(period.name().isBlank() ? "this period" : "this period (" + period.name() + ")");
-        headings.add("target");
+    /** In the order of time: where the child started, what came, and what is aimed at. */
+    private List<List<Cell>> rows() {
         Goal goal = part.goal();
         List<List<Cell>> rows = new ArrayList<>();
         rows.add(row(
-                side,
-                "middle value (median)",
-                baseline(),
-                this::median,
-                part.words().target()));
-        rows.add(row(side, "lowest to highest", "", this::range, ""));
-        rows.add(row(side, "sessions with a value", "", one -> one.withValue() + " of " + one.sessions(), ""));
-        rows.add(row(side, "tries that count", "", one -> one.counted() + " of " + one.recorded(), ""));
-        rows.add(row(side, "tries at permitted help", "", SideMarkdown::permitted, ""));
-        rows.add(row(
-                side,
-                "days",
-                goal.baselineDate().isPresent() ? goal.baselineDate().get().toString() : "date not written",
-                one -> dates(one.days()),
-                "due " + part.words().due()));
-        page.table(headings, rows);
+                "baseline, "
+                        + (goal.baselineDate().isPresent() ? goal.baselineDate().get() : "date not written"),
+                baseline()));
+        if (period.previous().isPresent()) {
+            rows.add(row("period before, " + period.previous().get().name(), side.before(), "before the goal"));
+        }
+        rows.add(row(period.name().isBlank() ? "this period" : "this period, " + period.name(), side.now(), "not yet"));
+        rows.add(row("target, due date " + part.words().due(), part.words().target()));
+        return rows;
+    }
+
+    private static List<Cell> row(String label, String value) {
+        return List.of(Cell.text(label), Cell.text(value), NONE, NONE, NONE, NONE);
+    }
+
+    private List<Cell> row(String label, Optional<PeriodFigures> figures, String none) {
+        if (figures.isEmpty()) {
+            return row(label, none);
+        }
+        PeriodFigures of = figures.get();
+        return List.of(
+                Cell.text(label),
+                Cell.text(median(of)),
+                Cell.text(range(of)),
+                Cell.text(of.withValue() + " of " + of.sessions()),
+                Cell.text(of.counted() + " of " + of.recorded()),
+                Cell.text(permitted(of)));
     }
 
     private String baseline() {
@@ -77,17 +106,6 @@ final class SideMarkdown {
         }
         String how = part.goal().baselineHow();
         return unit.text(amount.get().value()) + (how.isBlank() ? " (how is not written)" : " (" + how + ")");
-    }
-
-    private List<Cell> row(
-            SidePart side, String label, String baseline, Function<PeriodFigures, String> figure, String target) {
-        List<Cell> cells = new ArrayList<>(List.of(Cell.code(label), Cell.text(baseline)));
-        if (period.previous().isPresent()) {
-            cells.add(Cell.text(side.before().map(figure).orElse("before the goal")));
-        }
-        cells.add(Cell.text(side.now().map(figure).orElse("not yet")));
-        cells.add(Cell.text(target));
-        return cells;
     }
 
     private String median(PeriodFigures figures) {
@@ -118,26 +136,48 @@ final class SideMarkdown {
         return figures.permitted().of() + " of " + figures.permitted().all() + blank;
     }
 
-    private static String dates(DateRange days) {
-        return days.first() + " to " + days.last();
-    }
-
-    private void criterion(SidePart side) {
+    private void criterion() {
         CriterionState state = side.criterion();
         String needed = state.needed().isPresent()
                 ? "; the criterion asks for " + state.needed().getAsInt()
                 : "";
         page.bullet("In a row now", Counted.of(state.streak(), "session") + needed);
-        StringJoiner answers = new StringJoiner("; ");
-        for (Session session : state.last()) {
-            answers.add(answer(session));
-        }
-        page.bullet("Latest sessions against it", state.last().isEmpty() ? "none" : answers.toString());
+        page.bullet("Latest sessions against it", answers(state.last()));
         page.bullet("Target first reached", reached(state));
         Optional<LocalDate> metOn = part.review().score().metOn();
         if (metOn.isPresent()) {
             page.bullet("Criterion first satisfied", "on " + metOn.get() + since());
         }
+    }
+
+    /** In short; when it was met stands under where the goal stands. */
+    private void criterionSummary() {
+        CriterionState state = side.criterion();
+        List<Session> last = state.last();
+        page.bullet(
+                "In a row now",
+                Counted.of(state.streak(), "session")
+                        + (last.isEmpty() ? "" : "; latest: " + answer(last.get(last.size() - 1)))
+                        + "; target first reached: " + reached(state));
+        steps();
+    }
+
+    private void steps() {
+        StringJoiner steps = new StringJoiner("; ");
+        for (BenchmarkLine step : side.benchmarks()) {
+            steps.add("by " + step.by() + " " + standing(step));
+        }
+        if (!side.benchmarks().isEmpty()) {
+            page.bullet("Short-term steps", steps.toString());
+        }
+    }
+
+    private static String answers(List<Session> sessions) {
+        StringJoiner answers = new StringJoiner("; ");
+        for (Session session : sessions) {
+            answers.add(answer(session));
+        }
+        return sessions.isEmpty() ? "none" : answers.toString();
     }
 
     private String reached(CriterionState state) {
@@ -166,13 +206,15 @@ final class SideMarkdown {
         return session.date() + " " + word + (met.reason().isBlank() ? "" : " (" + met.reason() + ")");
     }
 
-    private void benchmarks(SidePart side) {
+    private void benchmarks() {
         for (BenchmarkLine step : side.benchmarks()) {
-            String latest = step.latest().isPresent() ? on(step.latest().get()) : "no session with a value up to then";
-            page.bullet(
-                    "Short-term step by " + step.by(),
-                    unit.text(step.value()) + ": " + step.standing().word() + "; " + latest);
+            page.bullet("Short-term step by " + step.by(), standing(step));
         }
+    }
+
+    private String standing(BenchmarkLine step) {
+        String latest = step.latest().isPresent() ? on(step.latest().get()) : "no session with a value up to then";
+        return unit.text(step.value()) + ": " + step.standing().word() + ", " + latest;
     }
 
     private String on(Point point) {

@@ -143,7 +143,7 @@ public final class SvgChart {
             if (aim.due().isBefore(frame.days().last())) {
                 canvas.line(end, target, frame.x(frame.days().last()), target, AIM);
             }
-            key.has(ChartKey.Line.AIM, "aim line, from baseline to target");
+            key.has(ChartKey.Line.AIM, "aim line, baseline to target");
         } else {
             data.target().ifPresent(target -> {
                 canvas.line(ChartFrame.LEFT, frame.y(target), ChartFrame.RIGHT, frame.y(target), HELD);
@@ -158,7 +158,7 @@ public final class SvgChart {
                     frame.x(own.last()),
                     frame.y(own.lastValue()),
                     OWN);
-            key.has(ChartKey.Line.OWN, "own line, through the sessions so far");
+            key.has(ChartKey.Line.OWN, "own line of the sessions");
         });
         anchors();
     }
@@ -211,7 +211,7 @@ public final class SvgChart {
         canvas.line(x - 7, middle, x + 7, middle, Stroke.solid(Ink.TEXT, "3"));
         key.has(
                 ChartKey.Line.FORECAST,
-                "forecast for the due date: " + data.unit().text(outlook.value()) + ", 80 % range "
+                "forecast " + data.unit().text(outlook.value()) + ", 80 % range "
                         + data.unit().number(outlook.low80()) + " to "
                         + data.unit().number(outlook.high80())
                         + (cut.isEmpty() ? "" : " (arrow: goes on beyond the chart)"));

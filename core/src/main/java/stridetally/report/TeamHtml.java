@@ -17,7 +17,11 @@ public final class TeamHtml {
                     .flatMap(goal -> goal.sides().stream())
                     .map(SidePart::drawing)
                     .toList();
-            documents.add(new HtmlPage.Document(markdown.toString(), charts, HtmlPage.Paper.UPRIGHT));
+            documents.add(
+                    report.detail() == PageDetail.SUMMARY
+                            ? new HtmlPage.Document(
+                                    markdown.toString(), charts, HtmlPage.Paper.GOALS, HtmlPage.Sessions.BESIDE)
+                            : new HtmlPage.Document(markdown.toString(), charts, HtmlPage.Paper.UPRIGHT));
         }
         String title = reports.size() == 1
                 ? "Progress report: student " + reports.get(0).head().code().text()

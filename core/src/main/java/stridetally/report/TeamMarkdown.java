@@ -30,18 +30,41 @@ public final class TeamMarkdown {
         head(page, report.head());
         page.heading(2, "Services in this period");
         services(page, report.services());
+        GlanceMarkdown.write(page, report.goals());
+        AttainmentMarkdown.write(page, report.attainment());
         GoalMarkdown goals =
                 new GoalMarkdown(page, report.method(), report.head().period(), report.language());
-        report.goals().forEach(goals::write);
-        AttainmentMarkdown.write(page, report.attainment());
+        if (report.detail() == PageDetail.EVERYTHING) {
+            report.goals().forEach(goals::everything);
+        } else {
+            report.goals().forEach(goals::sheet);
+            once(report);
+        }
         page.heading(2, "Signed");
         page.signature();
+    }
+
+    /** What holds of all goals: said under each of them it would fill sheets that nobody reads. */
+    private void once(TeamReport report) {
+        NextMarkdown.commonCautions(page, report.goals());
+        page.heading(2, "How the figures are computed");
+        MethodLine.general(report.goals(), report.method()).forEach(page::bullet);
+        page.bullet("A probe is a try that is measured; practice is a try that is taught and is in no value.");
+        page.bullet("Each try and more figures: report --for team --explain, or trend and score --by session.");
     }
 
     /** Whom a document is about, and what it was made from. */
     static void head(MarkdownPage page, TeamReport.Head head) {
         head.name().ifPresent(name -> page.bullet("Name", name));
-        page.bullet("Period", head.period().text());
+        page.bullet(
+                "Period",
+                head.period().text()
+                        + head.period()
+                                .previous()
+                                .map(before -> "; the period before: " + before.name() + ", "
+                                        + before.days().first() + " to "
+                                        + before.days().last())
+                                .orElse(""));
         page.bullet("What is known up to", head.asOf().toString());
         page.bullet(
                 "Grade",

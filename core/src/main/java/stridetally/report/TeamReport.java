@@ -69,6 +69,16 @@ public record TeamReport(Head head, ServiceReport services, List<GoalPart> goals
         return StudentAttainment.of(goals);
     }
 
+    /** With everything once the tries behind its figures were asked for. */
+    public PageDetail detail() {
+        for (GoalPart part : goals) {
+            if (part.past().tries().isPresent()) {
+                return PageDetail.EVERYTHING;
+            }
+        }
+        return PageDetail.SUMMARY;
+    }
+
     /** The same with the past of its goals; a goal that is not among them has none. */
     public TeamReport with(Map<GoalId, GoalPast> past) {
         List<GoalPart> with = new ArrayList<>();

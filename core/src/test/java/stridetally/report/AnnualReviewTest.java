@@ -148,7 +148,7 @@ class AnnualReviewTest {
                 List.of("autumn", "winter", "winter"),
                 review.goals().get(0).told().stream().map(ReportLine::period).toList());
         StringBuilder out = new StringBuilder();
-        AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out);
+        AnnualMarkdown.write(review, PageDetail.SUMMARY, out);
         assertTrue(
                 out.toString()
                         .contains(
@@ -165,8 +165,8 @@ class AnnualReviewTest {
         MadeCaseload.Draft second = new MadeCaseload.Draft();
         second.id = "G-2";
         made.goals.add(second.goal());
-        String summary = html(made, AnnualMarkdown.Detail.SUMMARY);
-        String everything = html(made, AnnualMarkdown.Detail.EVERYTHING);
+        String summary = html(made, PageDetail.SUMMARY);
+        String everything = html(made, PageDetail.EVERYTHING);
         String sessions = "the sessions of the chart";
         assertFalse(summary.contains(sessions));
         assertEquals(2, everything.split(sessions, -1).length - 1);
@@ -181,7 +181,7 @@ class AnnualReviewTest {
         assertTrue(summary.contains("report --for review --explain"));
     }
 
-    private static String html(MadeCaseload made, AnnualMarkdown.Detail detail) {
+    private static String html(MadeCaseload made, PageDetail detail) {
         StringBuilder out = new StringBuilder();
         AnnualHtml.write(AnnualReview.all(input(made), List.of(), everybody -> true), detail, out);
         return out.toString();
@@ -223,7 +223,7 @@ class AnnualReviewTest {
     private static String page(MadeCaseload made) {
         StringBuilder out = new StringBuilder();
         AnnualReview.all(input(made), List.of(), everybody -> true)
-                .forEach(review -> AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out));
+                .forEach(review -> AnnualMarkdown.write(review, PageDetail.SUMMARY, out));
         return out.toString();
     }
 }

@@ -36,7 +36,7 @@ class EveryPageTest {
         ReportInput input = RandomCaseload.of(seed).input();
         List<AnnualReview> reviews = AnnualReview.all(input, List.of(), everybody -> true);
         StringBuilder out = new StringBuilder();
-        AnnualHtml.write(reviews, AnnualMarkdown.Detail.EVERYTHING, out);
+        AnnualHtml.write(reviews, PageDetail.EVERYTHING, out);
         TeamHtmlTest.check(Xml.of(out.toString()));
         StringBuilder groups = new StringBuilder();
         GroupMarkdown.html(groups(input), groups);
@@ -197,7 +197,7 @@ class EveryPageTest {
         ReportInput input = made.input();
         Map<String, String> pages = new LinkedHashMap<>();
         StringBuilder out = new StringBuilder();
-        AnnualHtml.write(AnnualReview.all(input, List.of(), everybody -> true), AnnualMarkdown.Detail.SUMMARY, out);
+        AnnualHtml.write(AnnualReview.all(input, List.of(), everybody -> true), PageDetail.SUMMARY, out);
         pages.put("review", cut(out));
         GroupMarkdown.html(groups(input), out);
         pages.put("groups", cut(out));
@@ -215,7 +215,7 @@ class EveryPageTest {
         Map<String, String> pages = new LinkedHashMap<>();
         StringBuilder out = new StringBuilder();
         AnnualReview.all(input, List.of(), everybody -> true)
-                .forEach(review -> AnnualMarkdown.write(review, AnnualMarkdown.Detail.SUMMARY, out));
+                .forEach(review -> AnnualMarkdown.write(review, PageDetail.SUMMARY, out));
         pages.put("review", cut(out));
         GroupMarkdown.write(groups(input), out);
         pages.put("groups", cut(out));

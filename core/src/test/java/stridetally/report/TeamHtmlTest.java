@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,10 @@ import org.w3c.dom.Element;
 import stridetally.model.Change;
 import stridetally.model.GoalId;
 import stridetally.model.Remark;
+import stridetally.model.Side;
 import stridetally.model.StudentCode;
+import stridetally.model.TrialPlace;
+import stridetally.model.Use;
 import stridetally.problem.ProblemCode;
 
 /** The team's page as HTML: well formed, led through by headings and captions, in need of nothing else, the same words. */
@@ -25,6 +29,9 @@ class TeamHtmlTest {
             "</style></script><script src=\"http://x.invalid/a.js\">alert(1)</script> | <img src=x onerror=alert(1)>\n"
                     + "# Met\n```\nx\n```\n![a](http://x.invalid/b.png) [c](javascript:alert(1)) <http://x.invalid>"
                     + " &lt;b&gt; \u0000\u0008\u202e\ud800 {{x}} $1 \\1 |a|b|\n\n- x\n1. y";
+
+    private static final Map<GoalId, GoalPast> EXPLAINED =
+            Map.of(new GoalId("G-1"), new GoalPast(Optional.empty(), Optional.of(List.of())));
 
     static LongStream seeds() {
         return LongStream.range(0, 25);
@@ -86,8 +93,62 @@ class TeamHtmlTest {
     }
 
     @Test
-    void everyChartHasItsSessionsInATableBeside() {
+    void everyChartHasItsSessionsInShortBeside() {
         Xml page = Xml.of(html(MadeCaseload.rich()));
+        List<Element> tables = page.all("table").stream()
+                .filter(table -> table.getAttribute("class").equals("sessions"))
+                .toList();
+        assertEquals(1, tables.size());
+        assertEquals(
+                "Sessions, in steps",
+                Xml.children(tables.get(0), "caption").get(0).getTextContent());
+        List<Element> rows = Xml.children(Xml.children(tables.get(0), "tbody").get(0), "tr");
+        assertEquals(11, rows.size());
+        assertTrue(rows.get(7).getTextContent().contains("more help"));
+    }
+
+    /** Two tables beside a chart of a year of weekly sessions, so that they are no higher than the chart. */
+    @Test
+    void manySessionsStandInTwoTablesThatBothHaveHeadings() {
+        MadeCaseload made = MadeCaseload.rich();
+        LocalDate day = LocalDate.parse("2026-09-21");
+        for (int week = 0; week < 23; week++) {
+            made.tries(
+                    MadeCaseload.STEPS,
+                    Side.NONE,
+                    TrialPlace.SCHOOL,
+                    Use.PROBE,
+                    day.plusWeeks(week).toString(),
+                    "supervision",
+                    "5 6");
+        }
+        Xml page = Xml.of(html(made));
+        check(page);
+        List<Element> tables = page.all("table").stream()
+                .filter(table -> table.getAttribute("class").equals("sessions"))
+                .toList();
+        assertEquals(2, tables.size());
+        int rows = 0;
+        for (Element table : tables) {
+            assertEquals(
+                    3,
+                    Xml.children(
+                                    Xml.children(Xml.children(table, "thead").get(0), "tr")
+                                            .get(0),
+                                    "th")
+                            .size());
+            rows += Xml.children(Xml.children(table, "tbody").get(0), "tr").size();
+        }
+        assertEquals(sessions(made), rows);
+    }
+
+    private static int sessions(MadeCaseload made) {
+        return made.team().goals().get(0).sides().get(0).drawing().sessions().size();
+    }
+
+    @Test
+    void withEveryFigureItsSessionsStandInFullBelow() {
+        Xml page = Xml.of(html(MadeCaseload.rich().team().with(EXPLAINED)));
         assertEquals(1, page.all("svg").size());
         Element sessions = page.all("table").stream()
                 .filter(table -> table.getAttribute("class").equals("sessions"))
@@ -143,6 +204,8 @@ class TeamHtmlTest {
         // No size: the paper is the printer's. A4 leaves 210 - 2 * 15 = 180 mm, Letter 215.9 - 30 = 185.9 mm; charts
         // take 160.
         assertTrue(css.startsWith("@page { margin: 12mm 15mm; }"));
+        assertTrue(css.contains("@page goals { margin: 9mm 15mm; }"));
+        assertFalse(css.contains("size: A4"));
         assertTrue(html(MadeCaseload.rich()).contains("width=\"160mm\""));
         assertTrue(html(MadeCaseload.rich()).contains("<h2 class=\"goal\">Goal G-1</h2>"));
     }
@@ -171,8 +234,12 @@ class TeamHtmlTest {
     }
 
     private static String html(MadeCaseload made) {
+        return html(made.team());
+    }
+
+    private static String html(TeamReport report) {
         StringBuilder out = new StringBuilder();
-        TeamHtml.write(List.of(made.team()), out);
+        TeamHtml.write(List.of(report), out);
         return out.toString();
     }
 }

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -27,6 +30,11 @@ class TeamMarkdownTest {
     }
 
     @Test
+    void withItsTriesARichGoalHasEveryFigure() throws IOException {
+        assertEquals(golden("team-rich-explained.md"), explained(MadeCaseload.rich()));
+    }
+
+    @Test
     void aPoorGoalSaysWhatIsMissing() throws IOException {
         assertEquals(golden("team-poor.md"), page(MadeCaseload.poor()));
     }
@@ -39,7 +47,7 @@ class TeamMarkdownTest {
                 new GoalId("G-1"), "winter", "en", "", "", Optional.of("off course"), "The times alone hide it."));
         String page = page(made);
         int decision = page.indexOf("- **Decision of the therapist:** off course\n");
-        int computed = page.indexOf("- **Computed beside it:** on course\n");
+        int computed = page.indexOf("- **Computed beside it:** on course. Why: ");
         assertTrue(decision > 0 && computed > decision);
         assertTrue(page.contains("- **The therapist's reason:** The times alone hide it.\n"));
         assertTrue(page.contains("- **At school:** not written yet: ______\n"));
@@ -61,12 +69,15 @@ class TeamMarkdownTest {
         made.goals.add(draft.goal());
         made.tries(MadeCaseload.STANCE, Side.LEFT, TrialPlace.SCHOOL, Use.PROBE, "2026-12-01", "supervision", "5.2 6");
         made.tries(MadeCaseload.STANCE, Side.RIGHT, TrialPlace.SCHOOL, Use.PROBE, "2026-12-01", "supervision", "7 8.4");
-        String page = page(made);
+        String page = explained(made);
         assertTrue(page.contains("### From the start to now, left side\n"));
         assertTrue(page.contains("### From the start to now, right side\n"));
         // Means of the two tries: (5.2 + 6) / 2 and (7 + 8.4) / 2.
         assertTrue(page.contains("- **Latest:** 5.6 s on 2026-12-01\n"));
         assertTrue(page.contains("- **Latest:** 7.7 s on 2026-12-01\n"));
+        assertTrue(page(made).contains("; latest 5.6 s on 2026-12-01"));
+        assertTrue(page(made).contains("; latest 7.7 s on 2026-12-01"));
+        assertTrue(page(made).contains("| left 5.6 s on 2026-12-01; right 7.7 s on 2026-12-01 |"));
     }
 
     @Test
@@ -75,12 +86,37 @@ class TeamMarkdownTest {
         MadeCaseload.Draft draft = new MadeCaseload.Draft();
         draft.aim = GoalAim.KEEP;
         made.goals.set(0, draft.goal());
-        String page = page(made);
+        assertFalse(page(made).contains("; needed from baseline"));
+        assertFalse(page(made).contains("of the way to the target"));
+        assertTrue(page(made).contains("chance that the target is still held "));
+        String page = explained(made);
         assertTrue(page.contains("- **Aim line:** none: the target is to be held, not reached\n"));
         assertFalse(page.contains("Needed per week"));
         assertFalse(page.contains("Share of the way"));
         assertFalse(page.contains("+ aim line"));
         assertTrue(page.contains("- **Chance that the target is still held on 2027-06-04:**"));
+    }
+
+    /** A sheet is copied alone: it says whose it is and when to stop. What is alike for all goals stands once, behind them. */
+    @Test
+    void eachGoalCanBeCopiedAloneAndNothingIsSaidTwice() {
+        MadeCaseload made = MadeCaseload.rich();
+        MadeCaseload.Draft draft = new MadeCaseload.Draft();
+        draft.id = "G-2";
+        made.goals.add(draft.goal());
+        String page = page(made);
+        String[] goals = page.split("\n## Goal ", -1);
+        assertEquals(3, goals.length);
+        for (String goal : List.of(goals[1], goals[2].substring(0, goals[2].indexOf("\n## ")))) {
+            assertTrue(goal.contains("**Student:** S-1; period: winter, 2026-11-23 to 2027-03-05\n"), goal);
+            assertTrue(goal.contains("**Before anyone practises:** "));
+            assertTrue(goal.contains("Stop now and tell the therapist"));
+            assertTrue(goal.contains("Precautions on file: seizures"));
+            assertFalse(goal.contains("Judgement: on course from"));
+        }
+        assertEquals(2, page.split("## Before anyone practises\n|## How the figures are computed\n").length - 1);
+        assertEquals(1, page.split("Judgement: on course from", -1).length - 1);
+        assertTrue(page.contains("## The goals at a glance\n"));
     }
 
     @Test
@@ -101,6 +137,15 @@ class TeamMarkdownTest {
     static String page(MadeCaseload made) {
         StringBuilder out = new StringBuilder();
         TeamMarkdown.write(made.team(), out);
+        return out.toString();
+    }
+
+    /** With the tries behind its figures asked for; the made-up goals have none to list. */
+    static String explained(MadeCaseload made) {
+        Map<GoalId, GoalPast> past = new HashMap<>();
+        made.goals.forEach(goal -> past.put(goal.id(), new GoalPast(Optional.empty(), Optional.of(List.of()))));
+        StringBuilder out = new StringBuilder();
+        TeamMarkdown.write(made.team().with(past), out);
         return out.toString();
     }
 

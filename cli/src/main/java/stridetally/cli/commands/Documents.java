@@ -31,11 +31,11 @@ import stridetally.logbook.LogbookWriter;
 import stridetally.logbook.StudentRecord;
 import stridetally.model.StudentCode;
 import stridetally.problem.InputRefused;
-import stridetally.report.AnnualMarkdown;
 import stridetally.report.AnnualReview;
 import stridetally.report.CaseloadReport;
 import stridetally.report.FamilyLetter;
 import stridetally.report.GroupReport;
+import stridetally.report.PageDetail;
 import stridetally.report.ReportInput;
 import stridetally.report.TeamReport;
 
@@ -119,8 +119,7 @@ final class Documents {
             if (reviews.isEmpty()) {
                 throw new InputRefused("no review to write: no student shown has a goal in these days");
             }
-            AnnualMarkdown.Detail detail =
-                    about.explain() ? AnnualMarkdown.Detail.EVERYTHING : AnnualMarkdown.Detail.SUMMARY;
+            PageDetail detail = about.explain() ? PageDetail.EVERYTHING : PageDetail.SUMMARY;
             if (folder.isPresent()) {
                 AnnualOutput.apart(reviews, detail, folder.get(), format);
             } else {

@@ -7,9 +7,9 @@ import stridetally.cli.options.Format;
 import stridetally.cli.options.PageFormat;
 import stridetally.report.AnnualHtml;
 import stridetally.report.AnnualMarkdown;
-import stridetally.report.AnnualMarkdown.Detail;
 import stridetally.report.AnnualReview;
 import stridetally.report.AnnualRows;
+import stridetally.report.PageDetail;
 import stridetally.table.TableWriter;
 
 /** The annual reviews of {@code report --for review}. */
@@ -17,7 +17,7 @@ public final class AnnualOutput {
     private AnnualOutput() {}
 
     /** All one after another, or as one table. */
-    public static Content together(List<AnnualReview> reviews, Detail detail, PageFormat format) {
+    public static Content together(List<AnnualReview> reviews, PageDetail detail, PageFormat format) {
         return Content.text(out -> {
             switch (format) {
                 case HTML -> AnnualHtml.write(reviews, detail, out);
@@ -39,7 +39,7 @@ public final class AnnualOutput {
     }
 
     /** A file for each student; its name is never that of the team's page. */
-    public static void apart(List<AnnualReview> reviews, Detail detail, OutputFolder folder, PageFormat format) {
+    public static void apart(List<AnnualReview> reviews, PageDetail detail, OutputFolder folder, PageFormat format) {
         for (AnnualReview review : reviews) {
             String name = ReportOutput.fileName(review.head().code()) + "-review" + format.extension();
             folder.write(name, together(List.of(review), detail, format));
