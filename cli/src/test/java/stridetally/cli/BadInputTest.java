@@ -64,6 +64,31 @@ class BadInputTest {
                         "goal,student,measure,target\n",
                         "a.csv: a heading row and no rows below it"),
                 Case.of(
+                        "approvals, which a therapist keeps by hand",
+                        REFUSED,
+                        "a.csv",
+                        "student,rung,approved,until,help\nfh-003,line-free,2027-01-01,,\n",
+                        "a.csv:1: these are the headings of approved.csv",
+                        "save it in the folder of the logbook under that name"),
+                Case.of(
+                        "a ladder, which a therapist keeps by hand",
+                        REFUSED,
+                        "a.csv",
+                        "rung,task,measure,ready_when\nline-free,forward,line-steps,\n",
+                        "a.csv:1: these are the headings of ladder.csv"),
+                Case.of(
+                        "measures, which a therapist keeps by hand",
+                        REFUSED,
+                        "a.csv",
+                        "id,name,unit,better,kind\nx,x,s,higher,duration\n",
+                        "a.csv:1: these are the headings of measures.csv"),
+                Case.of(
+                        "names, which no import takes",
+                        REFUSED,
+                        "a.csv",
+                        "student,name\nfh-003,Quillo\n",
+                        "a.csv:1: these are the headings of names.csv, which is kept by hand and not imported"),
+                Case.of(
                         "no header",
                         REFUSED,
                         "a.csv",

@@ -59,6 +59,24 @@ class TeamSheetTest {
         goals(explained).forEach(goal -> assertTrue(lines(goal) > LINES_A_PAGE, goal));
     }
 
+    /** Lying paper holds 48 lines of 160 letters in 8.5 pt print: what is read at a glance comes before the table of all goals. */
+    @Test
+    void theCaseloadAtAGlanceIsOnePageAndTheTableOfAllGoalsFollows() {
+        for (SampleLogbook.Term term : SampleLogbook.Term.values()) {
+            String page = book.run("report", "--for", "caseload", "--period", term.period, "-q")
+                    .out();
+            String[] parts = page.split("\n## Every goal\n", -1);
+            assertEquals(2, parts.length);
+            assertTrue(parts[0].contains("## First to look at\n") && parts[0].contains("## Visits in the period\n"));
+            assertTrue(lines(parts[0], 160) <= 48, term.period + ": " + lines(parts[0], 160));
+            assertTrue(lines(parts[1], 160) > GOALS);
+        }
+        String html = book.run("report", "--for", "caseload", "--period", "winter", "--format", "html", "-q")
+                .out();
+        assertTrue(html.contains("<h2 class=\"goal\">Every goal</h2>"));
+        assertTrue(html.contains("<td class=\"whole\">2027-06-04</td>"));
+    }
+
     private static List<String> goals(String pages) {
         List<String> goals = new ArrayList<>();
         String[] parts = pages.split("\n## Goal ", -1);
@@ -69,6 +87,10 @@ class TeamSheetTest {
     }
 
     private static double lines(String goal) {
+        return lines(goal, LETTERS_A_LINE);
+    }
+
+    private static double lines(String goal, int lettersALine) {
         String printed = goal.replaceAll("(?s)```text\n.*?```", "CHART").replace("**", "");
         double lines = 0;
         for (String line : printed.split("\n", -1)) {
@@ -78,7 +100,7 @@ class TeamSheetTest {
                     ? 0
                     : line.equals("CHART")
                             ? CHART
-                            : line.startsWith("#") ? HEADING : isRow ? 1 : 1 + (line.length() - 1) / LETTERS_A_LINE;
+                            : line.startsWith("#") ? HEADING : isRow ? 1 : 1 + (line.length() - 1) / lettersALine;
         }
         return lines;
     }

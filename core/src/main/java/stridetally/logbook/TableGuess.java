@@ -74,6 +74,11 @@ public final class TableGuess {
             return new InputRefused(name + ": no heading row; expected headings and rows below them");
         }
         Row first = firstRows.get(0);
+        Optional<String> byHand = keptByHand(first.cells());
+        if (byHand.isPresent()) {
+            return new InputRefused(At.row(name, first.line()).text() + ": these are the headings of " + byHand.get()
+                    + ", which is kept by hand and not imported; save it in the folder of the logbook under that name");
+        }
         boolean mapped = !forms.of(firstRows, rules.catalogue()).name().isEmpty();
         FormFinder finder = finder(text, firstRows, rules, forms);
         boolean laidOut = mapped || text.sheet().isPresent() || FormFinder.liesOnItsSide(firstRows);
@@ -86,6 +91,13 @@ public final class TableGuess {
                 + ". Add or correct the heading row, or say with --columns what each column is"
                 + FormFinder.HOW_TO_DRAFT
                 + "; if it is something else, say so with --kind");
+    }
+
+    private static Optional<String> keptByHand(List<String> headings) {
+        Set<String> names = headings.stream().map(KeptTable::fold).collect(Collectors.toSet());
+        return names.equals(Set.of("student", "name"))
+                ? Optional.of(LogbookFolder.NAMES)
+                : ExtraTable.of(names).map(ExtraTable::file);
     }
 
     private static FormFinder finder(TextSource text, List<Row> firstRows, LogRules rules, Forms forms) {

@@ -11,7 +11,7 @@ public final class CaseloadHtml {
         StringBuilder markdown = new StringBuilder();
         CaseloadMarkdown.write(report, markdown);
         // Eleven columns stand better on paper that lies.
-        HtmlPage.Document document = new HtmlPage.Document(markdown.toString(), List.of(), HtmlPage.Paper.LYING);
+        HtmlPage.Document document = new HtmlPage.Document(markdown.toString(), List.of(), HtmlPage.Paper.GLANCE);
         HtmlPage.write("The caseload", List.of(document), out);
     }
 }

@@ -29,6 +29,9 @@ public final class CaseloadMarkdown {
             "enough by its date?",
             "to look at");
 
+    /** What the table of all goals is headed by, which begins a page of its own on paper. */
+    static final String EVERY_GOAL = "Every goal";
+
     /** Goals that are told one by one before the table; our choice, for the first page to hold them. */
     private static final int MOST_FIRST = 8;
 
@@ -60,14 +63,15 @@ public final class CaseloadMarkdown {
                     Counted.of(report.setAside(), "row") + " with a student's code set aside and in no figure");
         }
         first();
-        page.heading(2, "Every goal");
-        page.table(HEADINGS, report.rows().stream().map(this::row).toList());
         comingUp();
         quiet();
         changes();
         visits();
         page.paragraph(MethodLine.judgement(report.method()));
         page.paragraph("The treating therapist decides; a judgement computed here is one side of the conversation.");
+        // Last, on paper of its own: what comes before is the page that is read at a glance.
+        page.heading(2, EVERY_GOAL);
+        page.table(HEADINGS, report.rows().stream().map(this::row).toList());
     }
 
     private void first() {

@@ -45,6 +45,8 @@ final class HtmlPage {
         /** Close set, so that a goal takes one or two pages. */
         REVIEW("<article class=\"review\""),
         LYING("<article class=\"lying\""),
+        /** Close set, so that what needs attention stands on one page, before the table. */
+        GLANCE("<article class=\"lying glance\""),
         /** To be filled in by hand: rows high enough to write in. */
         FORM("<article class=\"lying form\"");
 
@@ -134,7 +136,7 @@ final class HtmlPage {
                 .nodeRendererFactory(
                         context -> new HtmlCharts(context.getWriter(), charts, document.sessions(), this::nextId))
                 .attributeProviderFactory(context -> (node, tag, attributes) -> {
-                    if (node instanceof Heading heading && heading.getLevel() == 2 && isGoal(heading)) {
+                    if (node instanceof Heading heading && heading.getLevel() == 2 && beginsAPage(heading)) {
                         attributes.put("class", "goal");
                     }
                 })
@@ -161,7 +163,8 @@ final class HtmlPage {
         return "chart-" + chartsSoFar;
     }
 
-    private static boolean isGoal(Heading heading) {
-        return HtmlTables.words(heading).startsWith("Goal ");
+    private static boolean beginsAPage(Heading heading) {
+        String words = HtmlTables.words(heading);
+        return words.startsWith("Goal ") || words.equals(CaseloadMarkdown.EVERY_GOAL);
     }
 }

@@ -1,5 +1,6 @@
 package stridetally.report;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -26,6 +27,7 @@ final class HtmlTables implements NodeRenderer {
 
     private static final int MOST_ROWS = 12;
     private static final int MOST_COLUMNS = 8;
+    private static final int LONGEST_WORD = 20;
 
     private final HtmlWriter html;
     private final HtmlNodeRendererContext context;
@@ -81,13 +83,21 @@ final class HtmlTables implements NodeRenderer {
     private void cell(TableCell cell) {
         boolean first = cell.getPrevious() == null;
         boolean heads = (cell.isHeader() || first) && cell.getFirstChild() != null;
+        Map<String, String> attributes = new LinkedHashMap<>();
         if (heads) {
-            html.tag("th", Map.of("scope", cell.isHeader() ? "col" : "row"));
-        } else {
-            html.tag("td");
+            attributes.put("scope", cell.isHeader() ? "col" : "row");
         }
+        if (isOneWord(words(cell))) {
+            attributes.put("class", "whole");
+        }
+        html.tag(heads ? "th" : "td", attributes);
         children(cell);
         html.tag(heads ? "/th" : "/td");
+    }
+
+    /** A date or a short code is not broken at its hyphens. */
+    private static boolean isOneWord(String words) {
+        return words.indexOf('-') >= 0 && words.indexOf(' ') < 0 && words.length() <= LONGEST_WORD;
     }
 
     private void children(Node parent) {

@@ -30,6 +30,7 @@ final class PageStyle {
             th, td { border: 1px solid GRID; padding: 0.2rem 0.5rem; text-align: left; vertical-align: top; }
             thead th, thead td { border-bottom: 2px solid TEXT; }
             tbody th { font-weight: normal; }
+            .whole { white-space: nowrap; }
             table.sessions { font-size: 0.8rem; }
             table.sessions td, table.sessions th { padding: 0.05rem 0.5rem; line-height: 1.3; }
             .beside { display: flex; flex-wrap: wrap; align-items: flex-start; gap: 0 1rem; }
@@ -78,6 +79,9 @@ final class PageStyle {
               article.review table { font-size: 8pt; margin: 1mm 0; }
               article.review th, article.review td { padding: 0 1.5mm; }
               article.lying { page: lying; }
+              article.glance { font-size: 8.5pt; line-height: 1.2; }
+              article.glance h2 { font-size: 11pt; margin: 2.5mm 0 0.5mm; padding-top: 0.5mm; border-top-width: 1px; }
+              article.glance p, article.glance ul { margin: 0.4mm 0; }
               article.form td, article.form tbody th { height: 8mm; vertical-align: bottom; }
               table.sessions th, table.sessions td { padding: 0 2mm; }
               figure { margin: 2mm 0; overflow: visible; }
