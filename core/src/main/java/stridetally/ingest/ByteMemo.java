@@ -10,6 +10,15 @@ final class ByteMemo {
     /** Not seen before. */
     static final int UNKNOWN = Integer.MIN_VALUE;
 
+    /** How far texts must be told apart before they are compared. */
+    enum Spread {
+        /** The words of a scale: their length and two letters do. */
+        FEW,
+        /** Any number of texts. */
+        MANY
+    }
+
+    private final Spread spread;
     private byte[] texts = new byte[1 << 10];
     private int used;
     private int size;
@@ -21,23 +30,37 @@ final class ByteMemo {
     /** Entry plus one, 0 = free; at least twice as many slots as entries. */
     private int[] slots = new int[64];
 
-    /** The number of a text, or {@link #UNKNOWN}. Often it is the text of the row before. */
+    ByteMemo(Spread spread) {
+        this.spread = spread;
+    }
+
+    /** The number of a text, or {@link #UNKNOWN}. */
     int find(byte[] bytes, int start, int end) {
-        if (isLast(bytes, start, end)) {
-            return numbers[last];
-        }
         int hash = hash(bytes, start, end);
         int mask = slots.length - 1;
         int slot = hash & mask;
         while (slots[slot] != 0) {
             int entry = slots[slot] - 1;
-            if (hashes[entry] == hash && Arrays.equals(texts, from[entry], to(entry), bytes, start, end)) {
+            if (hashes[entry] == hash && is(entry, bytes, start, end)) {
                 last = entry;
                 return numbers[entry];
             }
             slot = (slot + 1) & mask;
         }
         return UNKNOWN;
+    }
+
+    /**
+     * The same, when it often is the text that came next after the one found before, while both were new: logs of many days go
+     * through the same students again and again.
+     */
+    int findNext(byte[] bytes, int start, int end) {
+        int next = last + 1 < size ? last + 1 : 0;
+        if (size > 0 && is(next, bytes, start, end)) {
+            last = next;
+            return numbers[next];
+        }
+        return find(bytes, start, end);
     }
 
     /** Remembers a text that {@link #find} does not know. */
@@ -62,13 +85,10 @@ final class ByteMemo {
         place(size - 1);
     }
 
-    private boolean isLast(byte[] bytes, int start, int end) {
-        if (last < 0) {
-            return false;
-        }
+    private boolean is(int entry, byte[] bytes, int start, int end) {
         byte[] known = texts;
-        int from = this.from[last];
-        if (to(last) - from != end - start) {
+        int from = this.from[entry];
+        if (to(entry) - from != end - start) {
             return false;
         }
         for (int place = start; place < end; place++) {
@@ -99,10 +119,14 @@ final class ByteMemo {
         }
     }
 
-    private static int hash(byte[] bytes, int start, int end) {
+    private int hash(byte[] bytes, int start, int end) {
         int hash = end - start;
-        for (int place = start; place < end; place++) {
-            hash = hash * 31 + bytes[place];
+        if (spread == Spread.FEW) {
+            hash = start == end ? 0 : (hash * 31 + bytes[start]) * 31 + bytes[(start + end) >>> 1];
+        } else {
+            for (int place = start; place < end; place++) {
+                hash = hash * 31 + bytes[place];
+            }
         }
         // Neighbouring codes differ in the last digits only; spread them.
         hash *= 0x9E3779B1;

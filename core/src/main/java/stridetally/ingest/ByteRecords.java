@@ -3,6 +3,7 @@ package stridetally.ingest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * Cuts bytes of UTF-8 into records and cells, one delimiter between two, without making an object a record. It judges only what
@@ -11,7 +12,10 @@ import java.nio.charset.StandardCharsets;
  * closed right before a delimiter, a line end or the end; the record fits the buffer.
  *
  * <p>Lines are counted from 1 at the first record of the part. Bytes that are not UTF-8, and ByteKinds.NUL, are
- * {@link Found#NO_TEXT}. Hot loop: one table look-up a byte. Not for several threads.
+ * {@link Found#NO_TEXT}. Not for several threads.
+ *
+ * <p>The tries of a session repeat the first cells of the row before. So many first bytes as are the same are compared at
+ * once, and the cells within them are not looked for again: {@link #same}.
  */
 final class ByteRecords implements AutoCloseable {
     /** What the last call of {@link #next} came upon. */
@@ -23,6 +27,8 @@ final class ByteRecords implements AutoCloseable {
         END
     }
 
+    private static final int NOT_THERE = -1;
+
     private final ByteWindow window;
     private final byte[] buffer;
     private final CellScan scan;
@@ -31,6 +37,11 @@ final class ByteRecords implements AutoCloseable {
     private final int[] ends;
     private int at;
     private int behind;
+
+    /** Where the record before begins, if it was plain, on one line and still lies there; else below 0. */
+    private int before = NOT_THERE;
+
+    private int same;
     private int cells;
     private boolean endIsSure;
     private int lineBreaks;
@@ -55,6 +66,7 @@ final class ByteRecords implements AutoCloseable {
 
     /** Goes to the next record. */
     Found next() throws IOException {
+        before = before == NOT_THERE ? NOT_THERE : at;
         at = behind;
         line += lineBreaks;
         while (true) {
@@ -62,6 +74,7 @@ final class ByteRecords implements AutoCloseable {
             boolean ended = window.ended();
             Found found = at == window.limit() && ended ? Found.END : scan();
             if (found != Found.ODD || endIsSure || ended || !more()) {
+                before = found == Found.PLAIN && lineBreaks == 1 ? at : NOT_THERE;
                 return found;
             }
         }
@@ -69,6 +82,7 @@ final class ByteRecords implements AutoCloseable {
 
     private boolean more() throws IOException {
         int from = at;
+        before = NOT_THERE;
         at = 0;
         return window.fill(from);
     }
@@ -76,6 +90,7 @@ final class ByteRecords implements AutoCloseable {
     /** Goes on behind an odd record whose end the other reader has found: so many bytes and lines further. */
     void goOn(long bytes, long lines) throws IOException {
         long target = at + bytes;
+        before = NOT_THERE;
         lineBreaks = (int) lines;
         if (target <= window.limit()) {
             behind = (int) target;
@@ -121,6 +136,11 @@ final class ByteRecords implements AutoCloseable {
         return cells;
     }
 
+    /** How many first cells are byte for byte those of the record before, which was plain. */
+    int same() {
+        return same;
+    }
+
     /** The bytes that the cells lie in; they move with every record. */
     byte[] bytes() {
         return buffer;
@@ -148,17 +168,19 @@ final class ByteRecords implements AutoCloseable {
 
     /** One record from {@link #at}; ODD without a sure end when the buffer ends first. */
     private Found scan() {
-        int place = at;
-        cells = 0;
-        doubled = 0;
+        // In local variables, since the quick compiler reads a field anew each time.
+        byte[] bytes = buffer;
+        byte sign = delimiter;
+        int place = repeated();
+        int cell = same;
         scan.begin();
         endIsSure = false;
         while (true) {
             int start = place;
             int end;
-            if (buffer[place] == '"' && place < window.limit()) {
+            if (bytes[place] == '"' && place < window.limit()) {
                 place = scan.quoted(place + 1);
-                doubled |= scan.doubled() && cells < Long.SIZE ? 1L << cells : 0;
+                doubled |= scan.doubled() && cell < Long.SIZE ? 1L << cell : 0;
                 start++;
                 end = place - 1;
             } else {
@@ -168,16 +190,48 @@ final class ByteRecords implements AutoCloseable {
             if (place < 0) {
                 return place == ByteKinds.BAD ? Found.NO_TEXT : Found.ODD;
             }
-            if (cells < starts.length) {
-                starts[cells] = start;
-                ends[cells] = end;
+            if (cell < starts.length) {
+                starts[cell] = start;
+                ends[cell] = end;
             }
-            cells++;
-            if (buffer[place] != delimiter) {
+            cell++;
+            if (bytes[place] != sign) {
+                cells = cell;
                 return endOfRecord(place);
             }
             place++;
         }
+    }
+
+    /**
+     * Takes over the cells that the record before has, too, and says where the first other one begins. Equal bytes from the
+     * start of two records on are cut alike, up to the last delimiter among them.
+     */
+    private int repeated() {
+        same = 0;
+        if (before == NOT_THERE) {
+            doubled = 0;
+            return at;
+        }
+        int shift = at - before;
+        int equal = Arrays.mismatch(buffer, before, at, buffer, at, Math.min(at + shift, window.limit()));
+        int last = (equal < 0 ? at : before + equal) - 1;
+        int most = Math.min(cells - 1, starts.length);
+        int cell = 0;
+        // A quote mark or a delimiter stands where a cell ends; with the byte behind it the delimiter is among the
+        // equal ones.
+        while (cell < most && ends[cell] < last) {
+            starts[cell] += shift;
+            ends[cell] += shift;
+            cell++;
+        }
+        same = cell;
+        doubled &= cell < Long.SIZE ? (1L << cell) - 1 : -1;
+        if (cell == 0) {
+            return at;
+        }
+        int end = ends[cell - 1];
+        return end + (buffer[end] == '"' ? 2 : 1);
     }
 
     private Found endOfRecord(int place) {

@@ -40,6 +40,11 @@ final class PlainRows {
     private long rows;
     private long ahead;
 
+    /** Whether the record before this one was taken, so that what its first cells say is known. */
+    private boolean known;
+
+    private int knownDay;
+
     /**
      * Of one file.
      *
@@ -67,14 +72,16 @@ final class PlainRows {
 
     /** Takes a record, or refuses it untouched. */
     boolean take(ByteRecords records) {
+        int same = known ? records.same() : 0;
+        known = false;
         if (records.cells() != columns) {
             return false;
         }
         byte[] bytes = records.bytes();
-        int day = days.day(bytes, records.start(date), records.end(date));
+        int day = date < same ? knownDay : days.day(bytes, records.start(date), records.end(date));
         int trial = number < 0 ? 0 : number(bytes, records.start(number), records.end(number));
         // Only a row with a day is a try, whose value may prove how the file writes decimals.
-        if (day == PlainDays.ODD || trial < 0 || !tasks.find(records)) {
+        if (day == PlainDays.ODD || trial < 0 || !tasks.find(records, same)) {
             return false;
         }
         PlainTask task = tasks.task();
@@ -110,6 +117,8 @@ final class PlainRows {
                     promptRank,
                     0);
         }
+        known = true;
+        knownDay = day;
         return true;
     }
 

@@ -63,15 +63,20 @@ final class PlainTasks {
     private final StudentRange students;
     private final int[] columns;
     private final int student;
-    private final ByteMemo keys = new ByteMemo();
+    private final ByteMemo keys = new ByteMemo(ByteMemo.Spread.MANY);
 
     /** The cells that say what was tried, without the student. */
-    private final ByteMemo tasks = new ByteMemo();
+    private final ByteMemo tasks = new ByteMemo(ByteMemo.Spread.MANY);
 
     private final List<PlainTask> known = new ArrayList<>();
     private byte[] keyBytes = new byte[KEY_ROOM];
     private byte[] lastKey = new byte[KEY_ROOM];
     private int lastKeyLength;
+
+    /** Where the cell of each column lies within the key, behind its length. */
+    private int[] keyStarts;
+
+    private int[] lastKeyStarts;
     private int found = NEW_PAIR;
     private PlainTask foundTask = NO_TASK;
     private int pairs;
@@ -90,18 +95,26 @@ final class PlainTasks {
                 .mapToInt(form::column)
                 .filter(column -> column >= 0)
                 .toArray();
+        // The student's stays first, see taskStart.
+        Arrays.sort(columns, 1, columns.length);
+        this.keyStarts = new int[columns.length];
+        this.lastKeyStarts = new int[columns.length];
     }
 
-    /** Finds the task of a record; false when it is not plain. */
-    boolean find(ByteRecords records) {
-        if (isLastKey(records)) {
+    /**
+     * Finds the task of a record; false when it is not plain.
+     *
+     * @param same first cells that are those of the record that was found before
+     */
+    boolean find(ByteRecords records, int same) {
+        if (isLastKey(records, same)) {
             return true;
         }
         int length = keyLength(records);
         if (length < 0) {
             return false;
         }
-        found = keys.find(keyBytes, 0, length);
+        found = keys.findNext(keyBytes, 0, length);
         if (found < 0) {
             return findNew(records, length);
         }
@@ -112,23 +125,32 @@ final class PlainTasks {
     }
 
     /** Whether the cells are those of the last pair, as they are for the tries of one session. */
-    private boolean isLastKey(ByteRecords records) {
+    private boolean isLastKey(ByteRecords records, int same) {
         if (lastKeyLength == 0) {
             return false;
         }
-        byte[] bytes = records.bytes();
-        byte[] last = lastKey;
-        int length = 0;
-        for (int column : columns) {
-            int place = records.start(column);
-            int end = records.end(column);
-            if ((last[length++] & 0xff) != end - place || records.hasDoubled(column)) {
+        // The columns are in order but for the student's, which comes first.
+        for (int which = columns.length - 1; which > 0 && columns[which] >= same; which--) {
+            if (!isLast(records, which)) {
                 return false;
             }
-            while (place < end) {
-                if (last[length++] != bytes[place++]) {
-                    return false;
-                }
+        }
+        return student < same || isLast(records, 0);
+    }
+
+    private boolean isLast(ByteRecords records, int which) {
+        byte[] bytes = records.bytes();
+        byte[] last = lastKey;
+        int column = columns[which];
+        int known = lastKeyStarts[which];
+        int place = records.start(column);
+        int end = records.end(column);
+        if ((last[known++] & 0xff) != end - place || records.hasDoubled(column)) {
+            return false;
+        }
+        while (place < end) {
+            if (last[known++] != bytes[place++]) {
+                return false;
             }
         }
         return true;
@@ -151,6 +173,9 @@ final class PlainTasks {
         byte[] spare = lastKey;
         lastKey = keyBytes;
         keyBytes = spare;
+        int[] spareStarts = lastKeyStarts;
+        lastKeyStarts = keyStarts;
+        keyStarts = spareStarts;
         lastKeyLength = length;
     }
 
@@ -243,12 +268,14 @@ final class PlainTasks {
     private int keyLength(ByteRecords records) {
         byte[] bytes = records.bytes();
         int length = 0;
-        for (int column : columns) {
+        for (int which = 0; which < columns.length; which++) {
+            int column = columns[which];
             int start = records.start(column);
             int size = records.end(column) - start;
             if (size > LONGEST_CELL || records.hasDoubled(column)) {
                 return -1;
             }
+            keyStarts[which] = length;
             keyBytes[length++] = (byte) size;
             // Shorter than a call for the few bytes that a code has.
             for (int place = start; place < start + size; place++) {

@@ -13,9 +13,9 @@ final class PlainWords {
     private static final int LONGEST_CELL = 255;
 
     private final SeriesNumbers numbers;
-    private final ByteMemo helpWords = new ByteMemo();
-    private final ByteMemo promptWords = new ByteMemo();
-    private final ByteMemo labels = new ByteMemo();
+    private final ByteMemo helpWords = new ByteMemo(ByteMemo.Spread.FEW);
+    private final ByteMemo promptWords = new ByteMemo(ByteMemo.Spread.FEW);
+    private final ByteMemo labels = new ByteMemo(ByteMemo.Spread.MANY);
 
     PlainWords(SeriesNumbers numbers) {
         this.numbers = numbers;

@@ -27,10 +27,21 @@ public final class BulkSessionRows {
     private static final int OF_SERIES = SessionTableRows.HEADINGS.indexOf("date");
 
     private static final byte[] NO_GOAL = bytes(",,,no goal\n");
+    private static final byte[] COMMA = {','};
+
+    /** More than the bytes of a row behind those that its series says and before what is remarked: 10 short cells. */
+    private static final int LONGEST_ROW = 400;
+
+    /** Of sessions with so many tries the count is written once. */
+    private static final int USUAL_COUNTS = 64;
 
     private final SessionTableRows rows;
     private final NumberBytes numbers = new NumberBytes();
     private final List<byte[]> helpWords = new ArrayList<>();
+    private final byte[][] counts = new byte[USUAL_COUNTS][];
+    private final byte[] one = numbers.of(1);
+    private final StringBuilder line = new StringBuilder();
+    private final CsvTable ofSeries = new CsvTable(line, SessionTableRows.HEADINGS.subList(0, OF_SERIES));
     private int firstDay;
     private byte[][] days = new byte[0][];
 
@@ -51,7 +62,7 @@ public final class BulkSessionRows {
             this.key = key;
             this.measure = measure;
             this.start = start(key);
-            this.unit = bytes(alone(Cell.code(measure.unit().symbol())));
+            this.unit = bytes(alone(Cell.code(measure.unit().symbol())) + ",");
         }
 
         /** Appends the row of the session that the walk has come to. */
@@ -72,25 +83,23 @@ public final class BulkSessionRows {
 
     private void plain(PlainSession session, Counting counting, byte[] unit, int day, ByteRows out) {
         int size = session.size();
-        byte[] count = bytes(Integer.toString(size));
-        out.put(day(day)).put(',').put(',').put(count).put(',').put(count).put(',');
-        out.put(number(session.valueSum(counting), session.valueCount(counting)))
-                .put(',')
-                .put(unit)
-                .put(',');
-        out.put(number(session.best(), 1)).put(',');
-        out.put(number(session.sum(), size)).put(',');
-        out.put(number(session.medianSum(), session.medianCount())).put(',');
-        out.put(number(session.last(), 1)).put(',');
-        if (size > 1) {
-            out.put(numbers.of(session.spread()));
-        }
-        out.put(',');
+        out.room(LONGEST_ROW);
+        out.putWithin(day(day));
+        out.putWithin(counts(size));
+        byte[] mean = number(session.sum(), size);
+        out.putWithin(
+                counting.summary() == Summary.MEAN
+                        ? mean
+                        : number(session.valueSum(counting), session.valueCount(counting)));
+        out.putWithin(unit);
+        out.putWithin(number(session.best(), 1));
+        out.putWithin(mean);
+        out.putWithin(number(session.medianSum(), session.medianCount()));
+        out.putWithin(number(session.last(), 1));
+        out.putWithin(size > 1 ? numbers.of(session.spread()) : COMMA);
         int helped = session.helpWritten();
-        if (helped > 0) {
-            out.put(numbers.of(session.independent() / (double) helped));
-        }
-        out.put(',').put(numbers.of(1)).put(',');
+        out.putWithin(helped > 0 ? numbers.of(session.independent() / (double) helped) : COMMA);
+        out.putWithin(one);
         if (session.mostHelp() != Level.BLANK) {
             out.put(helpWords.get(session.mostHelp()));
         }
@@ -100,6 +109,19 @@ public final class BulkSessionRows {
         } else {
             out.put(NO_GOAL);
         }
+    }
+
+    /** How many tries were made and how many count: all of them. */
+    private byte[] counts(int size) {
+        if (size >= USUAL_COUNTS) {
+            return bytes(size + "," + size + ",");
+        }
+        byte[] known = counts[size];
+        if (known == null) {
+            known = bytes(size + "," + size + ",");
+            counts[size] = known;
+        }
+        return known;
     }
 
     /** The remarks in the order in which {@link SessionTableRows} has them. */
@@ -125,7 +147,8 @@ public final class BulkSessionRows {
         }
         byte[] text = days[day - firstDay];
         if (text == null) {
-            text = bytes(Cell.date(LocalDate.ofEpochDay(day)).plain());
+            // A session without a label.
+            text = bytes(Cell.date(LocalDate.ofEpochDay(day)).plain() + ",,");
             days[day - firstDay] = text;
         }
         return text;
@@ -133,7 +156,10 @@ public final class BulkSessionRows {
 
     /** The cells before the date, and the comma behind them. */
     private byte[] start(SeriesKey key) {
-        return bytes(line(rows.ofSeries(key), SessionTableRows.HEADINGS.subList(0, OF_SERIES)) + ",");
+        line.setLength(0);
+        ofSeries.row(rows.ofSeries(key));
+        line.setCharAt(line.length() - 1, ',');
+        return bytes(line.toString());
     }
 
     /** A cell as it stands behind others. */

@@ -36,12 +36,16 @@ final class PackedBytes {
     }
 
     void put(long number) {
+        // In local variables, since the quick compiler reads a field anew each time.
+        byte[] to = page;
+        int place = at;
         long rest = number;
         while ((rest & ~0x7fL) != 0) {
-            page[at++] = (byte) (rest | 0x80);
+            to[place++] = (byte) (rest | 0x80);
             rest >>>= 7;
         }
-        page[at++] = (byte) rest;
+        to[place++] = (byte) rest;
+        at = place;
     }
 
     int nextByte() {
@@ -49,21 +53,25 @@ final class PackedBytes {
     }
 
     int nextInt() {
-        int number =
-                (page[at] & 0xff) | ((page[at + 1] & 0xff) << 8) | ((page[at + 2] & 0xff) << 16) | (page[at + 3] << 24);
-        at += 4;
-        return number;
+        byte[] from = page;
+        int place = at;
+        at = place + 4;
+        return (from[place] & 0xff)
+                | ((from[place + 1] & 0xff) << 8)
+                | ((from[place + 2] & 0xff) << 16)
+                | (from[place + 3] << 24);
     }
 
     long next() {
-        long number = 0;
-        int shift = 0;
-        byte part;
-        do {
-            part = page[at++];
+        byte[] from = page;
+        int place = at;
+        byte part = from[place++];
+        long number = part & 0x7f;
+        for (int shift = 7; part < 0; shift += 7) {
+            part = from[place++];
             number |= (part & 0x7fL) << shift;
-            shift += 7;
-        } while (part < 0);
+        }
+        at = place;
         return number;
     }
 }

@@ -30,14 +30,31 @@ public final class ByteRows {
         return put(text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Writes what there is. */
-    public void writeTo(OutputStream out) throws IOException {
-        out.write(bytes, 0, length);
-    }
-
-    private void room(int more) {
+    /** Makes room for so many more bytes, which {@link #putWithin} then appends without looking for it each time. */
+    public ByteRows room(int more) {
         if (length + more > bytes.length) {
             bytes = Arrays.copyOf(bytes, Math.max(length + more, Math.multiplyExact(bytes.length, 2)));
         }
+        return this;
+    }
+
+    /** Appends a few bytes for which room was made. Hot loop: shorter than a call of the library for so few. */
+    public void putWithin(byte[] few) {
+        byte[] to = bytes;
+        int at = length;
+        for (byte one : few) {
+            to[at++] = one;
+        }
+        length = at;
+    }
+
+    /** Forgets what there is; the room stays. */
+    public void clear() {
+        length = 0;
+    }
+
+    /** Writes what there is. */
+    public void writeTo(OutputStream out) throws IOException {
+        out.write(bytes, 0, length);
     }
 }

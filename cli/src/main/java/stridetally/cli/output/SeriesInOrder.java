@@ -32,6 +32,9 @@ final class SeriesInOrder {
     private final Supplier<Maker> makers;
     private final Queue<Maker> idle = new ConcurrentLinkedQueue<>();
 
+    /** Written out and empty, to be filled again. */
+    private final Queue<ByteRows[]> written = new ConcurrentLinkedQueue<>();
+
     SeriesInOrder(Supplier<Maker> makers) {
         this.makers = makers;
     }
@@ -50,7 +53,9 @@ final class SeriesInOrder {
                     ByteRows[] rows = wait(made.remove());
                     for (int table = 0; table < outs.length; table++) {
                         rows[table].writeTo(outs[table]);
+                        rows[table].clear();
                     }
+                    written.add(rows);
                 }
             }
         } finally {
@@ -61,8 +66,11 @@ final class SeriesInOrder {
     private ByteRows[] rows(List<int[]> series, int tables) {
         Maker idleOne = idle.poll();
         Maker maker = idleOne == null ? makers.get() : idleOne;
-        ByteRows[] rows = new ByteRows[tables];
-        Arrays.setAll(rows, table -> new ByteRows());
+        ByteRows[] again = written.poll();
+        ByteRows[] rows = again == null ? new ByteRows[tables] : again;
+        if (again == null) {
+            Arrays.setAll(rows, table -> new ByteRows());
+        }
         for (int[] one : series) {
             maker.write(one, rows);
         }
