@@ -27,6 +27,8 @@ public final class TrialFeed {
             TrialColumn.USE,
             TrialColumn.PLACE);
 
+    private static final int MOST_READINGS = 1 << 14;
+
     private final SeriesNumbers numbers;
     private final Settings settings;
     private final TrialSink sink;
@@ -34,6 +36,9 @@ public final class TrialFeed {
     private final Map<String, Integer> helpRank = new HashMap<>();
     private final Map<String, Integer> promptRank = new HashMap<>();
     private final Map<String, Integer> dayOf = new HashMap<>();
+    private final Map<String, Reading> readings = new HashMap<>();
+    private List<String> last = List.of();
+    private int lastSeries;
 
     public TrialFeed(SeriesNumbers numbers, Settings settings, TrialSink sink) {
         this.numbers = numbers;
@@ -56,26 +61,46 @@ public final class TrialFeed {
 
     /** One row of an entry. Refuses a row that this program did not write, with its place. */
     public void push(List<String> cells, int entry, long line) {
+        int series = isLast(cells) ? lastSeries : series(cells, entry, line);
+        last = cells;
+        lastSeries = series;
+        push(
+                series,
+                day(TrialCells.cell(cells, TrialColumn.DATE), entry, line),
+                numbers.label(TrialCells.cell(cells, TrialColumn.SESSION)),
+                TrialCells.wholeOrZero(TrialCells.cell(cells, TrialColumn.TRIAL)),
+                reading(TrialCells.cell(cells, TrialColumn.VALUE), TrialCells.cell(cells, TrialColumn.OF)),
+                rank(helpRank, settings.help(), TrialCells.cell(cells, TrialColumn.HELP), entry, line),
+                rank(promptRank, settings.prompt(), TrialCells.cell(cells, TrialColumn.PROMPT), entry, line),
+                origin(entry, line));
+    }
+
+    /** Whether the row is of the series of the row before, as the tries of a session are. */
+    private boolean isLast(List<String> cells) {
+        if (last.isEmpty()) {
+            return false;
+        }
+        for (TrialColumn column : KEY) {
+            if (!TrialCells.cell(cells, column).equals(TrialCells.cell(last, column))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int series(List<String> cells, int entry, long line) {
         StringBuilder joined = new StringBuilder();
         for (TrialColumn column : KEY) {
             joined.append(TrialCells.cell(cells, column)).append(BETWEEN);
         }
-        String place = "entry " + entry + ", line " + line;
-        Integer series = numberOfCells.get(joined.toString());
-        if (series == null) {
-            SeriesKey key = TrialCells.read(cells, settings, place).key();
-            series = numbers.number(key);
-            numberOfCells.put(joined.toString(), series);
+        Integer known = numberOfCells.get(joined.toString());
+        if (known != null) {
+            return known;
         }
-        push(
-                series,
-                dayOf.computeIfAbsent(TrialCells.cell(cells, TrialColumn.DATE), text -> day(text, place)),
-                numbers.label(TrialCells.cell(cells, TrialColumn.SESSION)),
-                TrialCells.wholeOrZero(TrialCells.cell(cells, TrialColumn.TRIAL)),
-                TrialCells.reading(TrialCells.cell(cells, TrialColumn.VALUE), TrialCells.cell(cells, TrialColumn.OF)),
-                rank(helpRank, settings.help(), TrialCells.cell(cells, TrialColumn.HELP), place),
-                rank(promptRank, settings.prompt(), TrialCells.cell(cells, TrialColumn.PROMPT), place),
-                origin(entry, line));
+        SeriesKey key = TrialCells.read(cells, settings, place(entry, line)).key();
+        int series = numbers.number(key);
+        numberOfCells.put(joined.toString(), series);
+        return series;
     }
 
     /** Entry and line as one number, for {@link TrialSink}. */
@@ -119,26 +144,57 @@ public final class TrialFeed {
         };
     }
 
-    private static int day(String text, String place) {
+    private int day(String text, int entry, long line) {
+        Integer known = dayOf.get(text);
+        if (known != null) {
+            return known;
+        }
         try {
-            return Math.toIntExact(IsoDay.of(text).toEpochDay());
+            int day = Math.toIntExact(IsoDay.of(text).toEpochDay());
+            dayOf.put(text, day);
+            return day;
         } catch (java.time.DateTimeException unreadable) {
             throw new stridetally.problem.InputRefused(
-                    place + ": the entry does not read as it was written; it was edited by hand", unreadable);
+                    place(entry, line) + ": the entry does not read as it was written; it was edited by hand",
+                    unreadable);
         }
+    }
+
+    private static String place(int entry, long line) {
+        return "entry " + entry + ", line " + line;
+    }
+
+    /** Values repeat, too; no more of them are remembered than a logbook has. */
+    private Reading reading(String value, String of) {
+        if (!of.isEmpty()) {
+            return TrialCells.reading(value, of);
+        }
+        Reading known = readings.get(value);
+        if (known != null) {
+            return known;
+        }
+        Reading reading = TrialCells.reading(value, of);
+        if (readings.size() < MOST_READINGS) {
+            readings.put(value, reading);
+        }
+        return reading;
     }
 
     private static int rank(Optional<Level> level) {
         return level.isPresent() ? level.get().rank() : Level.BLANK;
     }
 
-    private static int rank(Map<String, Integer> known, WordScale scale, String word, String place) {
+    private static int rank(Map<String, Integer> ranks, WordScale scale, String word, int entry, long line) {
         if (word.isEmpty()) {
             return Level.BLANK;
         }
-        return known.computeIfAbsent(
-                word,
-                written ->
-                        TrialCells.level(scale, written, place).map(Level::rank).orElse(Level.BLANK));
+        Integer known = ranks.get(word);
+        if (known != null) {
+            return known;
+        }
+        Optional<Level> level = TrialCells.level(scale, word, place(entry, line));
+        int rank = level.isPresent() ? level.get().rank() : Level.BLANK;
+        ranks.put(word, rank);
+        return rank;
     }
 }

@@ -1,6 +1,7 @@
 package stridetally.logbook;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import stridetally.ingest.QuickRows;
 import stridetally.problem.Checked;
 import stridetally.problem.InputRefused;
 import stridetally.problem.OutputRefused;
@@ -20,9 +24,15 @@ import stridetally.table.TableReader;
 
 /**
  * The rows of all live entries of one kind, streamed: entries that were taken back and lines that were replaced are left
- * out. Before an entry is read its hash is compared with the journal's; an edited, cut or missing entry is refused by name.
+ * out. Before an entry is read, or while a long one is, its hash is compared with the journal's; an edited, cut or missing
+ * entry is refused by name.
  */
 public final class EntryReader {
+    /** Bytes from which on an entry is worth a second thread. Ours. */
+    private static final long LONG = 1 << 20;
+
+    private static final int REST = 1 << 16;
+
     private final LogbookFolder folder;
     private final List<Entry> entries;
     private final LineSet superseded;
@@ -77,8 +87,76 @@ public final class EntryReader {
     public void forEach(EntrySink sink) {
         for (Entry entry : entries) {
             Path file = folder.entry(entry.number(), entry.kind());
-            EntryFiles.verify(file, folder.name(file), entry.entryHash());
-            push(entry.number(), file, sink);
+            if (isLong(file)) {
+                pushLong(entry, file, sink);
+            } else {
+                EntryFiles.verify(file, folder.name(file), entry.entryHash());
+                push(entry.number(), file, sink);
+            }
+        }
+    }
+
+    private static boolean isLong(Path file) {
+        try {
+            return Files.size(file) >= LONG;
+        } catch (IOException toBeToldByVerify) {
+            return false;
+        }
+    }
+
+    /** Its hash is compared by a thread of its own meanwhile; nothing of a changed entry is of use to anyone before all is read. */
+    private void pushLong(Entry entry, Path file, EntrySink sink) {
+        FutureTask<Boolean> verified =
+                new FutureTask<>(() -> EntryFiles.verify(file, folder.name(file), entry.entryHash()), true);
+        Thread thread = new Thread(verified, "hash of an entry");
+        thread.setDaemon(true);
+        thread.start();
+        try {
+            pushQuickly(entry, file, sink);
+        } finally {
+            // Whatever went wrong with its rows, that it was changed is what is to be said.
+            await(verified);
+        }
+    }
+
+    private static void await(FutureTask<Boolean> verified) {
+        try {
+            verified.get();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new OutputRefused("reading was interrupted", stopped);
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof RuntimeException told) {
+                throw told;
+            }
+            throw new IllegalStateException(failed);
+        }
+    }
+
+    /** The rows behind the headings, by the quick reader as far as it goes. */
+    private void pushQuickly(Entry entry, Path file, EntrySink sink) {
+        String name = folder.name(file);
+        try (QuickRows rows = new QuickRows(Files.newInputStream(file))) {
+            while (rows.next()) {
+                if (rows.line() > 1 && !superseded.holds(entry.number(), rows.line())) {
+                    sink.row(entry.number(), rows.line(), rows.cells());
+                }
+            }
+            if (!rows.ended()) {
+                rest(entry.number(), file, rows, sink);
+            }
+        } catch (NoSuchFileException missing) {
+            throw EntryFiles.missing(name);
+        } catch (IOException unreadable) {
+            throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
+        }
+    }
+
+    private void rest(int entry, Path file, QuickRows from, EntrySink sink) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            in.skipNBytes(from.position());
+            Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder());
+            push(entry, file, TableReader.within(reader, folder.name(file), Dialect.COMMA, from.line(), REST), sink);
         }
     }
 
@@ -87,16 +165,20 @@ public final class EntryReader {
         try (Reader reader = new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder())) {
             TableReader table = new TableReader(reader, name, Dialect.COMMA);
             table.next();
-            for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
-                Row row = next.get().value().orElseThrow(() -> EntryFiles.changed(name));
-                if (!superseded.holds(entry, row.line())) {
-                    sink.row(entry, row.line(), unguarded(row.cells()));
-                }
-            }
+            push(entry, file, table, sink);
         } catch (NoSuchFileException missing) {
             throw EntryFiles.missing(name);
         } catch (IOException unreadable) {
             throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
+        }
+    }
+
+    private void push(int entry, Path file, TableReader table, EntrySink sink) {
+        for (Optional<Checked<Row>> next = table.next(); next.isPresent(); next = table.next()) {
+            Row row = next.get().value().orElseThrow(() -> EntryFiles.changed(folder.name(file)));
+            if (!superseded.holds(entry, row.line())) {
+                sink.row(entry, row.line(), unguarded(row.cells()));
+            }
         }
     }
 

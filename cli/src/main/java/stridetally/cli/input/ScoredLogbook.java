@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import stridetally.cli.options.ForecastWay;
 import stridetally.forecast.CaseloadReview;
 import stridetally.forecast.RulesOfThumb;
@@ -29,6 +30,7 @@ import stridetally.scoring.SessionTable;
  *
  * @param forecast the way of forecasting
  * @param ahead tries after that day by student, which are left out
+ * @param reviewing the judgements, made when they are first asked for: scores alone need none
  * @param walks what followed from the parts of walks
  */
 public record ScoredLogbook(
@@ -37,7 +39,7 @@ public record ScoredLogbook(
         ForecastWay forecast,
         GoalScorer scorer,
         List<GoalScore> scores,
-        CaseloadReview review,
+        Reviewing reviewing,
         Map<StudentCode, Integer> ahead,
         DerivedRead walks) {
 
@@ -63,18 +65,46 @@ public record ScoredLogbook(
         DerivedShares.into(table, open.caseload().goals(), measures(open), walks);
         GoalScorer scorer = new GoalScorer(open.caseload(), measures(open), table, asOf);
         List<GoalScore> scores = scorer.scoreAll();
-        CaseloadReview review = CaseloadReview.of(
+        Reviewing reviewing = new Reviewing(() -> CaseloadReview.of(
                 open.caseload(),
                 scores,
                 asOf,
-                forecast.forecaster(open.caseload().settings().thresholds()));
-        return new ScoredLogbook(open, asOf, forecast, scorer, scores, review, ahead, walks);
+                forecast.forecaster(open.caseload().settings().thresholds())));
+        return new ScoredLogbook(open, asOf, forecast, scorer, scores, reviewing, ahead, walks);
+    }
+
+    /** Makes the review of a caseload once. Not for several threads. */
+    public static final class Reviewing {
+        private final Supplier<CaseloadReview> maker;
+        private Optional<CaseloadReview> made = Optional.empty();
+
+        Reviewing(Supplier<CaseloadReview> maker) {
+            this.maker = maker;
+        }
+
+        CaseloadReview get() {
+            CaseloadReview review = made.isPresent() ? made.get() : maker.get();
+            made = Optional.of(review);
+            return review;
+        }
+    }
+
+    /** Every goal judged. */
+    public CaseloadReview review() {
+        return reviewing.get();
     }
 
     /** The same, with what rules of thumb say beside the judgements when they are asked for. */
     public ScoredLogbook beside(Optional<RulesOfThumb> rules) {
-        return rules.map(asked ->
-                        new ScoredLogbook(open, asOf, forecast, scorer, scores, review.beside(asked), ahead, walks))
+        return rules.map(asked -> new ScoredLogbook(
+                        open,
+                        asOf,
+                        forecast,
+                        scorer,
+                        scores,
+                        new Reviewing(() -> review().beside(asked)),
+                        ahead,
+                        walks))
                 .orElse(this);
     }
 
@@ -87,7 +117,7 @@ public record ScoredLogbook(
     public MeasurementError error() {
         return new SpreadError(
                 open.caseload(),
-                review.goals(),
+                review().goals(),
                 new BaselineSessions(open.caseload(), measures(open), scorer.index(), asOf));
     }
 
