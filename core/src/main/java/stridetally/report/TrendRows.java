@@ -85,6 +85,11 @@ public record TrendRows(String source, MeasurementError error) {
 
     /** The row of a series without a goal. */
     public List<Cell> row(SeriesKey key, Measure measure, TrendLine trend) {
+        return ColumnDecimals.of(unrounded(key, measure, trend), HEADINGS, measure);
+    }
+
+    /** The same for a table of all digits. */
+    public List<Cell> unrounded(SeriesKey key, Measure measure, TrendLine trend) {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(key.source().isBlank() ? source : key.source()),
                 Cell.text(key.student().text()),
@@ -100,7 +105,7 @@ public record TrendRows(String source, MeasurementError error) {
         cells.addAll(FigureCells.blanks(6));
         cells.add(FigureCells.reasons(trend.reasons()));
         cells.addAll(beyondError(MeasurementError.Finding.unknown("no goal")));
-        return ColumnDecimals.of(cells, HEADINGS, measure);
+        return cells;
     }
 
     private List<Cell> row(GoalReview review, SideReview side) {

@@ -53,7 +53,8 @@ public final class CsvTable implements TableWriter {
         Writing.checkWidth(cells, columns);
         try {
             for (int column = 0; column < columns; column++) {
-                print(written(cells.get(column)), column);
+                Cell cell = cells.get(column);
+                print(written(cell), column, isNumber(cell));
             }
             out.append('\n');
         } catch (IOException cause) {
@@ -81,7 +82,12 @@ public final class CsvTable implements TableWriter {
         return guarded;
     }
 
-    private void print(String text, int column) throws IOException {
+    /** Digits and signs that need no quotes wherever they stand. */
+    private static boolean isNumber(Cell cell) {
+        return cell instanceof Cell.Decimal || cell instanceof Cell.Whole || cell instanceof Cell.Day;
+    }
+
+    private void print(String text, int column, boolean number) throws IOException {
         // Commons CSV quotes an empty first cell; that is needed only where the line would else be blank.
         if (text.isEmpty() && columns > 1) {
             if (column > 0) {
@@ -89,7 +95,7 @@ public final class CsvTable implements TableWriter {
             }
             return;
         }
-        if (!isPlain(text)) {
+        if (!number && !isPlain(text)) {
             Quoting.FORMAT.print(text, out, column == 0);
             return;
         }

@@ -152,7 +152,7 @@ final class BulkOutput {
 
         private void trend(int[] series, SeriesMaker points, ByteRows out) {
             text.setLength(0);
-            trendTable.row(trendRows.row(key(series), measure(series), TrendLine.bare(points.series())));
+            trendTable.row(trendRows.unrounded(key(series), measure(series), TrendLine.bare(points.series())));
             out.put(text);
         }
 
