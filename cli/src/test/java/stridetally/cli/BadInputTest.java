@@ -64,6 +64,12 @@ class BadInputTest {
                         "goal,student,measure,target\n",
                         "a.csv: a heading row and no rows below it"),
                 Case.of(
+                        "no column of values",
+                        REFUSED,
+                        "a.csv",
+                        "student,date,measure,trial\nS1,2025-01-06,line-steps,1\nS1,2025-01-06,line-steps,2\n",
+                        "a.csv:1: the headings do not say what the file holds. As a log of trials: no heading for value"),
+                Case.of(
                         "approvals, which a therapist keeps by hand",
                         REFUSED,
                         "a.csv",

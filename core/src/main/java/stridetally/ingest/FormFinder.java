@@ -86,6 +86,10 @@ public final class FormFinder {
             if (found.isPresent()) {
                 return found;
             }
+            if (new FormAttempt(this, HeadingRows.one(row), above).missing().equals(Set.of(TrialColumn.VALUE))) {
+                // Headings of a log without its value: a measure's name in a row below is a cell, not the heading of one.
+                return Optional.empty();
+            }
         }
         return Optional.empty();
     }
