@@ -87,7 +87,8 @@ public final class FormFinder {
                 return found;
             }
             if (new FormAttempt(this, HeadingRows.one(row), above).missing().equals(Set.of(TrialColumn.VALUE))) {
-                // Headings of a log without its value: a measure's name in a row below is a cell, not the heading of one.
+                // Headings of a log without its value: a measure's name in a row below is a cell, not the heading of
+                // one.
                 return Optional.empty();
             }
         }

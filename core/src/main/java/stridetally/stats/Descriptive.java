@@ -131,7 +131,11 @@ public final class Descriptive {
     }
 
     static double[] centred(double[] values) {
-        double mean = meanOf(values);
+        return centred(values, meanOf(values));
+    }
+
+    /** Less a mean that is known. */
+    static double[] centred(double[] values, double mean) {
         double[] centred = new double[values.length];
         for (int i = 0; i < values.length; i++) {
             centred[i] = values[i] - mean;

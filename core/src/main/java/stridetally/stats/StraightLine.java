@@ -67,8 +67,10 @@ public record StraightLine(
         if (Checks.allEqual(x)) {
             return Estimate.notEstimable("all points have the same x; a line needs 2 different ones");
         }
-        double[] centredX = Descriptive.centred(x);
-        double[] centredY = Descriptive.centred(y);
+        double meanX = Descriptive.meanOf(x);
+        double meanY = Descriptive.meanOf(y);
+        double[] centredX = Descriptive.centred(x, meanX);
+        double[] centredY = Descriptive.centred(y, meanY);
         double sumX = Descriptive.sumOfProducts(centredX, centredX);
         double sumY = Descriptive.sumOfProducts(centredY, centredY);
         double slope = Checks.allEqual(y) ? 0 : Descriptive.sumOfProducts(centredX, centredY) / sumX;
@@ -78,8 +80,6 @@ public record StraightLine(
         }
         Shape shape =
                 Checks.allEqual(y) ? Shape.FLAT : isRounding(residual, x, y, slope) ? Shape.EXACT : Shape.SCATTERED;
-        double meanX = Descriptive.meanOf(x);
-        double meanY = Descriptive.meanOf(y);
         return Estimate.of(new StraightLine(
                 x.length,
                 distinct(x),
@@ -174,13 +174,24 @@ public record StraightLine(
     }
 
     private static int distinct(double[] x) {
-        double[] sorted = x.clone();
-        Arrays.sort(sorted);
+        double[] sorted = inOrder(x);
         int distinct = 1;
         for (int i = 1; i < sorted.length; i++) {
             distinct += sorted[i] != sorted[i - 1] ? 1 : 0;
         }
         return distinct;
+    }
+
+    /** As they are when they rise already, as days do. */
+    private static double[] inOrder(double[] x) {
+        for (int i = 1; i < x.length; i++) {
+            if (x[i] < x[i - 1]) {
+                double[] sorted = x.clone();
+                Arrays.sort(sorted);
+                return sorted;
+            }
+        }
+        return x;
     }
 
     private static double residualSum(double[] centredX, double[] centredY, double slope) {
