@@ -65,6 +65,7 @@ final class PageStyle {
               article.goals th, article.goals td { padding: 0 1.5mm; }
               article.goals tbody th { white-space: nowrap; }
               article.goals .charted { display: flex; gap: 2.5mm; align-items: flex-start; break-inside: avoid; }
+              article.goals table:has(+ .charted) { break-after: avoid; }
               article.goals figure { flex: 0 0 106mm; margin: 0.5mm 0 0; }
               article.goals .beside { flex: 1; flex-wrap: nowrap; gap: 0 1.2mm; }
               article.goals .beside caption { font-size: 7pt; padding: 0; }

@@ -206,6 +206,9 @@ class TeamHtmlTest {
         assertTrue(css.startsWith("@page { margin: 12mm 15mm; }"));
         assertTrue(css.contains("@page goals { margin: 9mm 15mm; }"));
         assertFalse(css.contains("size: A4"));
+        assertTrue(
+                print.contains("article.goals table:has(+ .charted) { break-after: avoid; }"),
+                "its figures with a chart");
         assertTrue(html(MadeCaseload.rich()).contains("width=\"160mm\""));
         assertTrue(html(MadeCaseload.rich()).contains("<h2 class=\"goal\">Goal G-1</h2>"));
     }
