@@ -87,25 +87,23 @@ public final class EntryReader {
     public void forEach(EntrySink sink) {
         for (Entry entry : entries) {
             Path file = folder.entry(entry.number(), entry.kind());
-            if (isLong(file)) {
-                pushLong(entry, file, sink);
-            } else {
-                EntryFiles.verify(file, folder.name(file), entry.entryHash());
-                push(entry.number(), file, sink);
+            try {
+                if (Files.size(file) >= LONG) {
+                    pushLong(entry, file, sink);
+                } else {
+                    EntryFiles.verify(file, folder.name(file), entry.entryHash());
+                    push(entry.number(), file, sink);
+                }
+            } catch (NoSuchFileException missing) {
+                throw EntryFiles.missing(folder.name(file));
+            } catch (IOException unreadable) {
+                throw EntryFiles.unreadable(folder.name(file), unreadable);
             }
         }
     }
 
-    private static boolean isLong(Path file) {
-        try {
-            return Files.size(file) >= LONG;
-        } catch (IOException toBeToldByVerify) {
-            return false;
-        }
-    }
-
     /** Its hash is compared by a thread of its own meanwhile; nothing of a changed entry is of use to anyone before all is read. */
-    private void pushLong(Entry entry, Path file, EntrySink sink) {
+    private void pushLong(Entry entry, Path file, EntrySink sink) throws IOException {
         FutureTask<Boolean> verified =
                 new FutureTask<>(() -> EntryFiles.verify(file, folder.name(file), entry.entryHash()), true);
         Thread thread = new Thread(verified, "hash of an entry");
@@ -134,8 +132,7 @@ public final class EntryReader {
     }
 
     /** The rows behind the headings, by the quick reader as far as it goes. */
-    private void pushQuickly(Entry entry, Path file, EntrySink sink) {
-        String name = folder.name(file);
+    private void pushQuickly(Entry entry, Path file, EntrySink sink) throws IOException {
         try (QuickRows rows = new QuickRows(Files.newInputStream(file))) {
             while (rows.next()) {
                 if (rows.line() > 1 && !superseded.holds(entry.number(), rows.line())) {
@@ -145,10 +142,6 @@ public final class EntryReader {
             if (!rows.ended()) {
                 rest(entry.number(), file, rows, sink);
             }
-        } catch (NoSuchFileException missing) {
-            throw EntryFiles.missing(name);
-        } catch (IOException unreadable) {
-            throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
         }
     }
 
@@ -160,16 +153,11 @@ public final class EntryReader {
         }
     }
 
-    private void push(int entry, Path file, EntrySink sink) {
-        String name = folder.name(file);
+    private void push(int entry, Path file, EntrySink sink) throws IOException {
         try (Reader reader = new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder())) {
-            TableReader table = new TableReader(reader, name, Dialect.COMMA);
+            TableReader table = new TableReader(reader, folder.name(file), Dialect.COMMA);
             table.next();
             push(entry, file, table, sink);
-        } catch (NoSuchFileException missing) {
-            throw EntryFiles.missing(name);
-        } catch (IOException unreadable) {
-            throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
         }
     }
 
@@ -200,8 +188,12 @@ public final class EntryReader {
             } catch (NoSuchFileException missing) {
                 throw missing(name);
             } catch (IOException unreadable) {
-                throw new OutputRefused(name + " cannot be read; check the disk and its permissions", unreadable);
+                throw unreadable(name, unreadable);
             }
+        }
+
+        static OutputRefused unreadable(String name, IOException why) {
+            return new OutputRefused(name + " cannot be read; check the disk and its permissions", why);
         }
 
         static InputRefused changed(String name) {

@@ -14,6 +14,9 @@ import stridetally.model.Student;
  * @source ats2002 the signs to stop at, as commonly taught
  */
 final class Cautions {
+    /** For a page that may be copied alone. */
+    static final String FIRST = "Therapist, medical orders and school rules come first.";
+
     static final String ADULT =
             "Practise only with an adult who watches and can reach the child, and only as the therapist showed.";
 

@@ -19,7 +19,7 @@ final class ChartTable {
         List<List<String>> rows = new ArrayList<>();
         for (Session session : data.sessions()) {
             rows.add(List.of(
-                    session.date() + (session.label().isBlank() ? "" : " " + session.label()),
+                    day(session),
                     Measured.of(session.value())
                             .value()
                             .map(data.unit()::text)
@@ -42,7 +42,7 @@ final class ChartTable {
         List<List<String>> rows = new ArrayList<>();
         for (Session session : data.sessions()) {
             List<String> row = new ArrayList<>();
-            row.add(session.date() + (session.label().isBlank() ? "" : " " + session.label()));
+            row.add(day(session));
             Estimate<Measured> value = Measured.of(session.value());
             row.add(value.isEstimated() ? data.unit().number(value.orElseThrow()) : shortly(session));
             if (aim) {
@@ -52,6 +52,10 @@ final class ChartTable {
             rows.add(row);
         }
         return rows;
+    }
+
+    private static String day(Session session) {
+        return session.date() + (session.label().isBlank() ? "" : " " + session.label());
     }
 
     private static boolean hasAim(ChartData data) {

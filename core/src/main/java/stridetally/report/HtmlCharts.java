@@ -42,7 +42,7 @@ final class HtmlCharts implements NodeRenderer {
                 figure(data);
                 List<List<String>> rows = ChartTable.rows(data);
                 if (!rows.isEmpty()) {
-                    table(caption(data) + ": the sessions of the chart", ChartTable.HEADINGS, rows);
+                    table(XmlText.cut(data.title(), 120) + ": the sessions of the chart", ChartTable.HEADINGS, rows);
                 }
             }
             case BESIDE -> beside(data);
@@ -80,10 +80,6 @@ final class HtmlCharts implements NodeRenderer {
         html.line();
         html.tag("/div");
         html.line();
-    }
-
-    private static String caption(ChartData data) {
-        return XmlText.cut(data.title(), 120);
     }
 
     private void table(String caption, List<String> headings, List<List<String>> rows) {

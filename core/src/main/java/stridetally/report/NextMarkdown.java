@@ -47,6 +47,7 @@ final class NextMarkdown {
     private List<String> cautions() {
         List<String> cautions = new ArrayList<>(part.cautions());
         cautions.removeAll(Cautions.ALWAYS);
+        cautions.add(Cautions.FIRST);
         cautions.add(Cautions.ADULT);
         cautions.add(Cautions.STOP);
         return cautions;

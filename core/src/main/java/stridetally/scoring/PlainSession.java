@@ -16,8 +16,6 @@ public final class PlainSession {
     /** Sums up to this are exact as doubles, so one division rounds once. */
     private static final long WHOLE_DOUBLES = 1L << 53;
 
-    private static final int FEW = 16;
-
     private int size;
     private long sum;
     private long best;
@@ -66,28 +64,12 @@ public final class PlainSession {
             mostHelp = Math.max(mostHelp, help);
         }
         last = sorted[size - 1];
-        sort();
+        Arrays.sort(sorted, 0, size);
         int low = (size - 1) / 2;
         int high = size / 2;
         medianCount = low == high ? 1 : 2;
         medianSum = low == high ? sorted[low] : sorted[low] + sorted[high];
         return true;
-    }
-
-    /** Shorter than a call of the library for the few tries of a usual session. */
-    private void sort() {
-        if (size > FEW) {
-            Arrays.sort(sorted, 0, size);
-            return;
-        }
-        for (int row = 1; row < size; row++) {
-            long value = sorted[row];
-            int place = row;
-            while (place > 0 && sorted[place - 1] > value) {
-                sorted[place] = sorted[--place];
-            }
-            sorted[place] = value;
-        }
     }
 
     private void start(int rows) {

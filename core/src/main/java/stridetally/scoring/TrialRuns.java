@@ -32,7 +32,6 @@ public final class TrialRuns implements TrialSink {
     private static final int MOST_TRIES = 255;
     static final int LABELLED = 1;
     private static final long[] SCALES = {1_000_000_000L, 10_000_000L, 100_000L, 1L};
-    private static final double A_HUNDREDTH = 1 / 1e7;
     static final int KIND_MASK = 0b111;
     private static final int SCALE_SHIFT = 3;
     static final int NUMBERED = 1 << 5;
@@ -105,32 +104,28 @@ public final class TrialRuns implements TrialSink {
         if (help > HIGHEST_RANK || prompt > HIGHEST_RANK) {
             throw new IllegalArgumentException("rank " + help + ", " + prompt);
         }
+        int scale = coarsest(value);
         int several = given == 1 ? 0 : SEVERAL;
         int numbered = number == 0 ? 0 : NUMBERED;
-        // By multiplication, since the quick compiler divides numbers of 64 bits by a call; the check tells whether it
-        // is so.
-        long hundredths = (long) (value * A_HUNDREDTH + 0.5);
-        int scale;
-        long scaled;
-        if (hundredths * SCALES[1] != value) {
-            scale = value % SCALES[2] == 0 ? 2 : 3;
-            scaled = value / SCALES[scale];
-        } else if ((int) hundredths == hundredths && (int) hundredths % 100 == 0) {
-            scale = 0;
-            scaled = (int) hundredths / 100;
-        } else {
-            scale = 1;
-            scaled = hundredths;
-        }
         free.putByte(kind.code() | scale << SCALE_SHIFT | numbered | several);
         free.putByte(((help + 1) << RANK_BITS) | (prompt + 1));
-        free.put(scaled);
+        free.put(value / SCALES[scale]);
         if (numbered != 0) {
             free.put(number);
         }
         if (several != 0) {
             free.put(given);
         }
+    }
+
+    /** The coarsest scale on which the value is whole; whole numbers of 32 bits are divided where that serves. */
+    private static int coarsest(long value) {
+        long hundredths = value / SCALES[1];
+        if (hundredths * SCALES[1] == value) {
+            boolean whole = (int) hundredths == hundredths ? (int) hundredths % 100 == 0 : hundredths % 100 == 0;
+            return whole ? 0 : 1;
+        }
+        return value % SCALES[2] == 0 ? 2 : 3;
     }
 
     static long scale(int head) {

@@ -31,11 +31,10 @@ public final class ByteRows {
     }
 
     /** Makes room for so many more bytes, which {@link #putWithin} then appends without looking for it each time. */
-    public ByteRows room(int more) {
+    public void room(int more) {
         if (length + more > bytes.length) {
             bytes = Arrays.copyOf(bytes, Math.max(length + more, Math.multiplyExact(bytes.length, 2)));
         }
-        return this;
     }
 
     /** Appends a few bytes for which room was made. Hot loop: shorter than a call of the library for so few. */

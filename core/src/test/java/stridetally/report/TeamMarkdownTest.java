@@ -111,6 +111,7 @@ class TeamMarkdownTest {
             assertTrue(goal.contains("**Student:** S-1; period: winter, 2026-11-23 to 2027-03-05\n"), goal);
             assertTrue(goal.contains("**Before anyone practises:** "));
             assertTrue(goal.contains("Stop now and tell the therapist"));
+            assertTrue(goal.contains("Therapist, medical orders and school rules come first."));
             assertTrue(goal.contains("Precautions on file: seizures"));
             assertFalse(goal.contains("Judgement: on course from"));
         }

@@ -38,7 +38,7 @@ public final class ReportOptions {
 
     private final FlagOption explain = new FlagOption(
             "--explain",
-            "For the team: list the sessions and tries behind the figures, with entry, line and place. For the review: every session and figure.");
+            "For the team: every figure, and the tries behind them with entry, line and place. For the review: every session and figure.");
 
     private final ValueOption<Path> folder = ValueOption.path(
             List.of("--out"),
