@@ -145,11 +145,19 @@ public final class Descriptive {
 
     /** Sum of products of two centred arrays, less what the rounding of their means left in it. */
     static double sumOfProducts(double[] centredFirst, double[] centredSecond) {
-        double left = Sum.of(centredFirst).getAsDouble();
-        double right = Sum.of(centredSecond).getAsDouble();
+        return sumOfProducts(centredFirst, left(centredFirst), centredSecond, left(centredSecond));
+    }
+
+    /** The same of arrays whose {@link #left} is known. */
+    static double sumOfProducts(double[] centredFirst, double left, double[] centredSecond, double right) {
         return Sum.ofProducts(centredFirst, centredSecond)
                 .add(-left * right / centredFirst.length)
                 .getAsDouble();
+    }
+
+    /** What the rounding of the mean left in the sum of a centred array. */
+    static double left(double[] centred) {
+        return Sum.of(centred).getAsDouble();
     }
 
     /** The two-middle mean is summed before halving, so that 1 and 2 give 1.5 and equal values give themselves. */

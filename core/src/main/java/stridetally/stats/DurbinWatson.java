@@ -20,25 +20,40 @@ public record DurbinWatson(double d, double lagOne, int points) {
      * @param residualsInOrder residuals of a line in the order of time; points of one date in the order they are given
      */
     public static Estimate<DurbinWatson> of(double[] residualsInOrder) {
-        Checks.requireFinite(residualsInOrder, "residualsInOrder");
-        int n = residualsInOrder.length;
-        if (n < 3) {
-            return Estimate.notEstimable(Checks.tooFew(n, "residual", "Durbin-Watson needs 3"));
+        return squares(residualsInOrder).flatMap(squares -> {
+            Sum steps = Sum.create();
+            for (int t = 1; t < residualsInOrder.length; t++) {
+                double step = residualsInOrder[t] - residualsInOrder[t - 1];
+                steps.addProduct(step, step);
+            }
+            double d = steps.getAsDouble() / squares;
+            return Double.isFinite(d)
+                    ? Estimate.of(new DurbinWatson(d, lagged(residualsInOrder) / squares, residualsInOrder.length))
+                    : Estimate.notEstimable(Checks.BEYOND_RANGE);
+        });
+    }
+
+    /** The lag-1 autocorrelation alone, which is all that a table of many series shows. */
+    public static Estimate<Double> lagOne(double[] residualsInOrder) {
+        return squares(residualsInOrder).flatMap(squares -> Estimate.finite(lagged(residualsInOrder) / squares));
+    }
+
+    private static Estimate<Double> squares(double[] residuals) {
+        Checks.requireFinite(residuals, "residualsInOrder");
+        if (residuals.length < 3) {
+            return Estimate.notEstimable(Checks.tooFew(residuals.length, "residual", "Durbin-Watson needs 3"));
         }
-        double squares = Sum.ofProducts(residualsInOrder, residualsInOrder).getAsDouble();
-        if (squares == 0) {
-            return Estimate.notEstimable("all points lie exactly on the line; Durbin-Watson needs some scatter");
-        }
-        Sum steps = Sum.create();
+        double squares = Sum.ofProducts(residuals, residuals).getAsDouble();
+        return squares == 0
+                ? Estimate.notEstimable("all points lie exactly on the line; Durbin-Watson needs some scatter")
+                : Estimate.finite(squares);
+    }
+
+    private static double lagged(double[] residuals) {
         Sum lagged = Sum.create();
-        for (int t = 1; t < n; t++) {
-            double step = residualsInOrder[t] - residualsInOrder[t - 1];
-            steps.addProduct(step, step);
-            lagged.addProduct(residualsInOrder[t], residualsInOrder[t - 1]);
+        for (int t = 1; t < residuals.length; t++) {
+            lagged.addProduct(residuals[t], residuals[t - 1]);
         }
-        double d = steps.getAsDouble() / squares;
-        return Double.isFinite(d)
-                ? Estimate.of(new DurbinWatson(d, lagged.getAsDouble() / squares, n))
-                : Estimate.notEstimable(Checks.BEYOND_RANGE);
+        return lagged.getAsDouble();
     }
 }

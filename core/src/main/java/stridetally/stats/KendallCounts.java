@@ -1,5 +1,7 @@
 package stridetally.stats;
 
+import java.util.Arrays;
+
 /**
  * What every rank statistic of y against x starts from: S = sum over pairs of sign(dx) sign(dy), the tied groups on both
  * sides, and Var(S). x and y are replaced by their {@link DenseRanks}, so S is a sum of whole numbers and does not depend on
@@ -30,8 +32,18 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
     }
 
     static KendallCounts of(double[] x, OrderedValues y) {
-        int[] rankOfX = DenseRanks.of(x);
         int[] rankOfY = DenseRanks.of(y);
+        if (rises(x)) {
+            // As the days of sessions do, one session a day: nothing to be put in order, and no ties.
+            int[] inOrder = new int[x.length];
+            Arrays.setAll(inOrder, k -> k);
+            return new KendallCounts(
+                    x.length,
+                    score(inOrder, rankOfY),
+                    Ties.of(DenseRanks.groups(rankOfY)),
+                    new Ties(0, 0, 0, x.length < 2));
+        }
+        int[] rankOfX = DenseRanks.of(x);
         int[] groupsX = DenseRanks.groups(rankOfX);
         int[] byX = DenseRanks.places(rankOfX, groupsX);
         int[] rankX = new int[x.length];
@@ -41,6 +53,15 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
             rankY[k] = rankOfY[byX[k]];
         }
         return new KendallCounts(x.length, score(rankX, rankY), Ties.of(DenseRanks.groups(rankOfY)), Ties.of(groupsX));
+    }
+
+    private static boolean rises(double[] x) {
+        for (int k = 1; k < x.length; k++) {
+            if (!(x[k] > x[k - 1])) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Kendall's two-sided formula: the null variance of S given the ties on both sides; exactly 0 if one side is all equal. */

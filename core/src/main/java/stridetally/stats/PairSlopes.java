@@ -1,7 +1,5 @@
 package stridetally.stats;
 
-import org.apache.commons.numbers.arrays.Selection;
-
 /**
  * The slopes between all pairs of points with different x, in rising order, asked for by rank. The slope of a pair is
  * always the same double, {@code difference / (x_j - x_i)}, so both ways of finding a rank give the same bits.
@@ -54,12 +52,7 @@ interface PairSlopes {
             for (int k = 0; k < ranks.length; k++) {
                 places[k] = Math.toIntExact(ranks[k]);
             }
-            Selection.select(slopes, places.clone());
-            double[] found = new double[ranks.length];
-            for (int k = 0; k < ranks.length; k++) {
-                found[k] = slopes[places[k]];
-            }
-            return found;
+            return BinnedRanks.at(slopes, places);
         }
     }
 }

@@ -71,9 +71,11 @@ public record StraightLine(
         double meanY = Descriptive.meanOf(y);
         double[] centredX = Descriptive.centred(x, meanX);
         double[] centredY = Descriptive.centred(y, meanY);
-        double sumX = Descriptive.sumOfProducts(centredX, centredX);
-        double sumY = Descriptive.sumOfProducts(centredY, centredY);
-        double slope = Checks.allEqual(y) ? 0 : Descriptive.sumOfProducts(centredX, centredY) / sumX;
+        double leftX = Descriptive.left(centredX);
+        double leftY = Descriptive.left(centredY);
+        double sumX = Descriptive.sumOfProducts(centredX, leftX, centredX, leftX);
+        double sumY = Descriptive.sumOfProducts(centredY, leftY, centredY, leftY);
+        double slope = Checks.allEqual(y) ? 0 : Descriptive.sumOfProducts(centredX, leftX, centredY, leftY) / sumX;
         double residual = residualSum(centredX, centredY, slope);
         if (!Double.isFinite(slope) || !Double.isFinite(residual) || !Double.isFinite(sumY)) {
             return Estimate.notEstimable(Checks.BEYOND_RANGE);

@@ -25,9 +25,7 @@ public record OwnLine(Estimate<StraightLine> line, Estimate<Double> lagOne) {
         Optional<String> whyNot = LineCheck.whyNot(series);
         Estimate<StraightLine> line =
                 whyNot.isPresent() ? Estimate.notEstimable(whyNot.get()) : StraightLine.fit(days, values);
-        return new OwnLine(
-                line,
-                line.flatMap(fit -> DurbinWatson.of(fit.residuals(days, values)).map(DurbinWatson::lagOne)));
+        return new OwnLine(line, line.flatMap(fit -> DurbinWatson.lagOne(fit.residuals(days, values))));
     }
 
     /** Change per week. */

@@ -80,8 +80,9 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
     /** Real days from the origin to each point. */
     public double[] days() {
         double[] days = new double[points.size()];
+        long first = days.length == 0 ? 0 : origin.orElseThrow().toEpochDay();
         for (int i = 0; i < days.length; i++) {
-            days[i] = day(points.get(i).date());
+            days[i] = points.get(i).date().toEpochDay() - first;
         }
         return days;
     }
