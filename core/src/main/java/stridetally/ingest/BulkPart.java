@@ -53,11 +53,13 @@ final class BulkPart {
             long told = start;
             int left = LOOK_AGAIN;
             while (proven && records.nextPosition() < stop) {
-                ByteRecords.Found found = records.next();
-                if (found == ByteRecords.Found.END) {
-                    break;
+                if (!plain.takeExpected(records)) {
+                    ByteRecords.Found found = records.next();
+                    if (found == ByteRecords.Found.END) {
+                        break;
+                    }
+                    take(found, records);
                 }
-                take(found, records);
                 if (--left == 0) {
                     left = LOOK_AGAIN;
                     watch.read(records.nextPosition() - told);

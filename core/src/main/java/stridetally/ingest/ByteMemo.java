@@ -22,7 +22,6 @@ final class ByteMemo {
     private byte[] texts = new byte[1 << 10];
     private int used;
     private int size;
-    private int last = -1;
     private int[] from = new int[16];
     private int[] hashes = new int[16];
     private int[] numbers = new int[16];
@@ -42,25 +41,11 @@ final class ByteMemo {
         while (slots[slot] != 0) {
             int entry = slots[slot] - 1;
             if (hashes[entry] == hash && is(entry, bytes, start, end)) {
-                last = entry;
                 return numbers[entry];
             }
             slot = (slot + 1) & mask;
         }
         return UNKNOWN;
-    }
-
-    /**
-     * The same, when it often is the text that came next after the one found before, while both were new: logs of many days go
-     * through the same students again and again.
-     */
-    int findNext(byte[] bytes, int start, int end) {
-        int next = last + 1 < size ? last + 1 : 0;
-        if (size > 0 && is(next, bytes, start, end)) {
-            last = next;
-            return numbers[next];
-        }
-        return find(bytes, start, end);
     }
 
     /** Remembers a text that {@link #find} does not know. */
@@ -86,17 +71,8 @@ final class ByteMemo {
     }
 
     private boolean is(int entry, byte[] bytes, int start, int end) {
-        byte[] known = texts;
-        int from = this.from[entry];
-        if (to(entry) - from != end - start) {
-            return false;
-        }
-        for (int place = start; place < end; place++) {
-            if (known[from++] != bytes[place]) {
-                return false;
-            }
-        }
-        return true;
+        int length = end - start;
+        return to(entry) - from[entry] == length && ByteLongs.same(texts, from[entry], bytes, start, length);
     }
 
     private int to(int entry) {

@@ -111,6 +111,33 @@ final class ByteRecords implements AutoCloseable {
         return window.position(behind);
     }
 
+    /** Where the record begins in {@link #bytes}. */
+    int row() {
+        return at;
+    }
+
+    /** Where the next record begins in {@link #bytes}. */
+    int ahead() {
+        return behind;
+    }
+
+    /** Behind the last of {@link #bytes} that was read. */
+    int limit() {
+        return window.limit();
+    }
+
+    /** Behind a record that has so many plain cells more from a place on; below 0 when it is not as plain as that. */
+    int overLine(int place, int more) {
+        return scan.overLine(place, more);
+    }
+
+    /** Goes over a record, on one line and as it was found plain, without cutting it: to its end. */
+    void goOver(int end) {
+        line += lineBreaks;
+        lineBreaks = 1;
+        behind = end;
+    }
+
     /** The line of the record, from 1 for the first of this part. */
     long line() {
         return line;

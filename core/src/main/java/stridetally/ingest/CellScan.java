@@ -79,6 +79,32 @@ final class CellScan {
         }
     }
 
+    /**
+     * Behind the line end of a record that has so many cells more from a place on, all of them plain and on one line; below 0
+     * when that is not sure.
+     */
+    int overLine(int from, int cells) {
+        byte[] bytes = buffer;
+        byte[] table = kinds;
+        begin();
+        int place = from;
+        for (int left = cells; left > 0; left--) {
+            place = bytes[place] == '"' ? quoted(place + 1) : unquoted(place);
+            if (place < 0 || place >= window.limit() || odd || lineBreaks > 0) {
+                return MORE;
+            }
+            byte kind = table[bytes[place] & 0xff];
+            place++;
+            if (kind == ByteKinds.DELIMITER != left > 1) {
+                return MORE;
+            }
+            if (kind == ByteKinds.RETURN) {
+                return place < window.limit() && bytes[place] == '\n' ? place + 1 : MORE;
+            }
+        }
+        return place;
+    }
+
     /** To the delimiter or line end right behind the closing mark. */
     int quoted(int from) {
         doubled = false;

@@ -58,6 +58,15 @@ final class PlainNotes {
         return true;
     }
 
+    /** The same, but nothing is counted when it is false. */
+    boolean countTold(int brings) {
+        if (brings != 0 && told[brings] < TOLD) {
+            return false;
+        }
+        counted[brings] += brings == 0 ? 0 : 1;
+        return true;
+    }
+
     /** Adds what was only counted. */
     void addTo(ProblemTally problems) {
         for (int brings = 0; brings < counted.length; brings++) {

@@ -18,7 +18,7 @@ import stridetally.problem.RowProblem;
  * thread's own.
  */
 final class PlainRows {
-    private static final int MOST_DIGITS = 6;
+    static final int MOST_DIGITS = 6;
 
     private final int columns;
     private final Settings settings;
@@ -44,6 +44,7 @@ final class PlainRows {
     private boolean known;
 
     private int knownDay;
+    private final ExpectedRows expected;
 
     /**
      * Of one file.
@@ -61,6 +62,7 @@ final class PlainRows {
         this.lastDay = Math.toIntExact(Math.min(Integer.MAX_VALUE, form.asOf().toEpochDay()));
         this.tasks = new PlainTasks(form, numbers, students);
         this.words = new PlainWords(numbers);
+        this.expected = new ExpectedRows(form);
         this.date = form.column(TrialColumn.DATE);
         this.value = form.column(TrialColumn.VALUE);
         this.number = form.column(TrialColumn.TRIAL);
@@ -74,6 +76,7 @@ final class PlainRows {
     boolean take(ByteRecords records) {
         int same = known ? records.same() : 0;
         known = false;
+        expected.forget();
         if (records.cells() != columns) {
             return false;
         }
@@ -104,11 +107,36 @@ final class PlainRows {
         }
         rows++;
         int series = tasks.series(records);
+        knownDay = day;
+        passOn(series, labelNumber, trial, helpRank, promptRank);
+        known = true;
+        expected.learn(records, tasks.pair(), labelNumber, helpRank, promptRank);
+        return true;
+    }
+
+    /** Takes the record that follows without cutting it, when it is one that was expected. */
+    boolean takeExpected(ByteRecords records) {
+        if (!known || !expected.begins(records)) {
+            return false;
+        }
+        PlainTask task = tasks.task(expected.pair());
+        int end = expected.end(records, task, tried);
+        if (end < 0 || !notes.countTold(task.brings() | (expected.help() == Level.BLANK ? PlainNotes.HELP_BLANK : 0))) {
+            return false;
+        }
+        expected.take(records);
+        rows++;
+        passOn(tasks.goTo(expected.pair()), expected.label(), expected.number(), expected.help(), expected.prompt());
+        records.goOver(end);
+        return true;
+    }
+
+    private void passOn(int series, int label, int trial, int helpRank, int promptRank) {
         if (series != PlainTasks.SKIPPED) {
             sink.trial(
                     series,
-                    day,
-                    labelNumber,
+                    knownDay,
+                    label,
                     trial,
                     tried.kind(),
                     tried.number(),
@@ -117,9 +145,6 @@ final class PlainRows {
                     promptRank,
                     0);
         }
-        known = true;
-        knownDay = day;
-        return true;
     }
 
     /** A checked trial and the notes on it, see {@link PlainTasks#learn}. */

@@ -79,6 +79,7 @@ final class PlainTasks {
     private int[] lastKeyStarts;
     private int found = NEW_PAIR;
     private PlainTask foundTask = NO_TASK;
+    private int pair = KnownStarts.NONE;
     private int pairs;
 
     /** By pair of student and task. */
@@ -91,14 +92,19 @@ final class PlainTasks {
         this.numbers = numbers;
         this.students = students;
         this.student = form.column(TrialColumn.STUDENT);
-        this.columns = Arrays.stream(KEY)
-                .mapToInt(form::column)
-                .filter(column -> column >= 0)
-                .toArray();
+        this.columns = columns(form);
         // The student's stays first, see taskStart.
         Arrays.sort(columns, 1, columns.length);
         this.keyStarts = new int[columns.length];
         this.lastKeyStarts = new int[columns.length];
+    }
+
+    /** The columns that say which series a row belongs to. */
+    static int[] columns(BulkForm form) {
+        return Arrays.stream(KEY)
+                .mapToInt(form::column)
+                .filter(column -> column >= 0)
+                .toArray();
     }
 
     /**
@@ -114,12 +120,13 @@ final class PlainTasks {
         if (length < 0) {
             return false;
         }
-        found = keys.findNext(keyBytes, 0, length);
-        if (found < 0) {
+        int known = keys.find(keyBytes, 0, length);
+        if (known == ByteMemo.UNKNOWN) {
             return findNew(records, length);
         }
-        foundTask = taskOf[found];
-        found = series[found];
+        pair = known;
+        foundTask = taskOf[pair];
+        found = series[pair];
         remember(length);
         return true;
     }
@@ -145,15 +152,10 @@ final class PlainTasks {
         int known = lastKeyStarts[which];
         int place = records.start(column);
         int end = records.end(column);
-        if ((last[known++] & 0xff) != end - place || records.hasDoubled(column)) {
-            return false;
-        }
-        while (place < end) {
-            if (last[known++] != bytes[place++]) {
-                return false;
-            }
-        }
-        return true;
+        int length = end - place;
+        return (last[known] & 0xff) == length
+                && !records.hasDoubled(column)
+                && ByteLongs.same(last, known + 1, bytes, place, length);
     }
 
     private boolean findNew(ByteRecords records, int length) {
@@ -164,6 +166,7 @@ final class PlainTasks {
             return false;
         }
         found = NEW_PAIR;
+        pair = KnownStarts.NONE;
         foundTask = known.get(task);
         return true;
     }
@@ -189,6 +192,27 @@ final class PlainTasks {
         return found == NEW_PAIR ? newPair(records) : found;
     }
 
+    /** The student and task of the record that was passed on last; {@link KnownStarts#NONE} when the student is left out. */
+    int pair() {
+        return pair;
+    }
+
+    /** The task of a pair, or of the record that was passed on last. */
+    PlainTask task(int of) {
+        return of == pair ? foundTask : taskOf[of];
+    }
+
+    /** Goes to a record of a pair, and says its series. */
+    int goTo(int of) {
+        if (of != pair) {
+            pair = of;
+            found = series[of];
+            foundTask = taskOf[of];
+            lastKeyLength = 0;
+        }
+        return found;
+    }
+
     private int newPair(ByteRecords records) {
         int start = records.start(student);
         SeriesKey like = foundTask.like();
@@ -209,10 +233,12 @@ final class PlainTasks {
             }
             series[pairs] = found;
             taskOf[pairs] = foundTask;
-            keys.put(keyBytes, 0, length, pairs++);
+            keys.put(keyBytes, 0, length, pairs);
+            pair = pairs++;
         } else {
             // Not remembered beyond this session: those left out would take the memory of those who are read.
             found = SKIPPED;
+            pair = KnownStarts.NONE;
         }
         remember(length);
         return found;

@@ -21,6 +21,9 @@ final class PlainValue {
     /** Whether the last number was written with decimals. */
     private boolean broken;
 
+    /** Where the last number ends. */
+    private int end;
+
     /** How to read {@link #number}. */
     ReadingKind kind() {
         return kind;
@@ -34,6 +37,11 @@ final class PlainValue {
     /** Tries given; 1 for an amount. */
     int given() {
         return given;
+    }
+
+    /** Behind the last amount. */
+    int end() {
+        return end;
     }
 
     /** Whether any value with a decimal point was seen. */
@@ -52,7 +60,7 @@ final class PlainValue {
         int end = records.end(value);
         boolean whole = of >= 0 && records.end(of) != records.start(of);
         if (task.expecting() == Expecting.AMOUNT || task.expecting() == Expecting.WHOLE_NUMBER) {
-            return !whole && amount(task, bytes, start, end);
+            return !whole && amount(task, bytes, start) && this.end == end;
         }
         if (whole) {
             return isTries(count(bytes, start, end), count(bytes, records.start(of), records.end(of)));
@@ -66,11 +74,15 @@ final class PlainValue {
         }
         return task.expecting() == Expecting.TRIES
                 ? isTries(count(bytes, start, end), 1)
-                : amount(task, bytes, start, end) && number <= Amount.ONE;
+                : amount(task, bytes, start) && this.end == end && number <= Amount.ONE;
     }
 
-    private boolean amount(PlainTask task, byte[] bytes, int start, int end) {
-        number = billionths(bytes, start, end);
+    /**
+     * Reads an amount that begins at a place and ends at {@link #end}; false when it must be understood by the grammar, as also
+     * for a task that has no amounts.
+     */
+    boolean amount(PlainTask task, byte[] bytes, int start) {
+        number = billionths(bytes, start);
         kind = ReadingKind.EXACT;
         given = 1;
         boolean whole = task.expecting() != Expecting.WHOLE_NUMBER || !broken || number % Amount.ONE == 0;
@@ -93,30 +105,29 @@ final class PlainValue {
     }
 
     /** Billionths of a plain number such as {@code 8.41}; below 0 when it is none. */
-    private long billionths(byte[] bytes, int start, int end) {
+    private long billionths(byte[] bytes, int start) {
         long read = 0;
         int place = start;
         broken = false;
-        while (place < end && bytes[place] >= '0' && bytes[place] <= '9') {
+        while (bytes[place] >= '0' && bytes[place] <= '9') {
             read = read * 10 + (bytes[place++] - '0');
         }
         int digits = place - start;
+        end = place;
         if (digits == 0 || digits > MOST_DIGITS) {
             return -1;
         }
-        if (place == end) {
+        if (bytes[place] != '.') {
             return read * Amount.ONE;
         }
-        int decimals = end - place - 1;
-        if (bytes[place] != '.' || decimals == 0 || decimals > MOST_DECIMALS) {
-            return -1;
+        int first = ++place;
+        while (bytes[place] >= '0' && bytes[place] <= '9') {
+            read = read * 10 + (bytes[place++] - '0');
         }
-        for (place++; place < end; place++) {
-            int digit = bytes[place] - '0';
-            if (digit < 0 || digit > 9) {
-                return -1;
-            }
-            read = read * 10 + digit;
+        int decimals = place - first;
+        end = place;
+        if (decimals == 0 || decimals > MOST_DECIMALS) {
+            return -1;
         }
         point = true;
         broken = true;
