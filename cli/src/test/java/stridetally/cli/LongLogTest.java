@@ -73,6 +73,49 @@ final class LongLogTest {
         }
     }
 
+    /** Tries in their order and out of it, and values of few digits and of many, as rows of sessions have them. */
+    @Test
+    void plainSessionsAreWrittenAlikeWhateverTheirValues() throws IOException {
+        List<String> rows = new ArrayList<>();
+        for (int day = 0; day < 60; day++) {
+            for (String student : List.of("S1", "S2", "S3", "S4")) {
+                String measure = one("single-leg-stance", "walk-distance", "line-steps", "walk-time");
+                int tries = random.nextInt(12) == 0 ? 70 : 1 + random.nextInt(7);
+                String numbered = one("in order", "in order", "in order", "none", "any", "some");
+                for (int number = 1; number <= tries; number++) {
+                    rows.add(String.join(
+                            ",",
+                            student,
+                            LocalDate.of(2025, 1, 6).plusDays(day).toString(),
+                            "",
+                            measure,
+                            "",
+                            switch (numbered) {
+                                case "in order" -> Integer.toString(number);
+                                case "none" -> "";
+                                case "any" -> Integer.toString(1 + random.nextInt(9));
+                                default -> one("", Integer.toString(number));
+                            },
+                            measure.equals("line-steps")
+                                    ? Integer.toString(random.nextInt(15))
+                                    : one("8.16", "99.99", "100", "100.01", "0.125", "3.3333", "8.40", "0.001", "12"),
+                            "",
+                            one("independent", "independent", "supervision", "minimal", ""),
+                            "school",
+                            "",
+                            "",
+                            ""));
+                }
+            }
+        }
+        Path log = folder.resolve("plain.csv");
+        Files.writeString(log, HEADINGS + "\n" + String.join("\n", rows) + "\n");
+        for (String command : List.of("score", "trend")) {
+            Run fast = run(command, log, "fast", List.of());
+            assertEquals(run(command, log, "usual", List.of()).out(), fast.out(), command);
+        }
+    }
+
     private static Run run(String command, Path log, String reader, List<String> more) {
         List<String> words =
                 new ArrayList<>(List.of(command, log.toString(), "--reader", reader, "--as-of", "2025-11-01"));

@@ -14,8 +14,8 @@ import stridetally.problem.ProblemTally;
  * <p>How it goes. {@link BulkFile} looks whether a file is laid out plainly; one that is not is read by the usual reader, at
  * its turn. {@link BulkPlan} cuts the files into one stretch for each thread, cuts within a file falling behind a line end, on
  * the guess that this is not within quotes. Each {@link BulkStretch} reads its pieces into a sink of its own: in a
- * {@link BulkPart}, {@link ByteRecords} cuts bytes into cells, {@link PlainRows} takes the rows that it can prove plain, and
- * {@link OddRows} takes each other record through the classes that read a small log, so that these stay the authority on
+ * {@link BulkPart}, {@link ExpectedRows} recognizes most rows by their bytes, {@link ByteRecords} cuts the others into cells,
+ * {@link PlainRows} takes those that it can prove plain, and {@link OddRows} takes each other record through the classes that read a small log, so that these stay the authority on
  * quotes, problems and places. When all is read, {@link BulkJoin} puts it together in the order of the files; the number of
  * threads changes nothing. A stretch that does not begin where the one before it ended was guessed wrongly and is read
  * again. What one record may decide for its whole file (an encoding other than UTF-8, a date order, a decimal comma, a

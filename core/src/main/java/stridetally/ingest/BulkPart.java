@@ -112,7 +112,8 @@ final class BulkPart {
         return taken;
     }
 
-    private void take(ByteRecords.Found found, ByteRecords records) throws IOException {
+    /** Takes a record that was cut. */
+    void take(ByteRecords.Found found, ByteRecords records) throws IOException {
         if (found == ByteRecords.Found.NO_TEXT) {
             proven = false;
         } else if (found == ByteRecords.Found.ODD || !plain.take(records)) {

@@ -1,6 +1,7 @@
 package stridetally.ingest;
 
 import java.util.Arrays;
+import stridetally.table.ByteLongs;
 
 /**
  * Remembers a number for each of many short texts, kept as bytes: words that stand on thousands of rows are understood

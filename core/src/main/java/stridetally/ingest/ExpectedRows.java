@@ -1,6 +1,7 @@
 package stridetally.ingest;
 
 import java.util.Arrays;
+import stridetally.table.ByteLongs;
 import stridetally.units.Expecting;
 
 /**
@@ -55,7 +56,7 @@ final class ExpectedRows {
         this.value = form.column(TrialColumn.VALUE);
         this.first = number < 0 ? value : number;
         this.delimiter = (byte) form.dialect().delimiter();
-        int[] keys = PlainTasks.columns(form);
+        int[] keys = PairKey.columns(form);
         int[] understood = columns(form, TrialColumn.HELP, TrialColumn.PROMPT);
         this.lastWord = Math.max(max(keys), max(understood));
         this.keyColumns = Arrays.stream(keys).filter(column -> column > value).toArray();
@@ -75,11 +76,6 @@ final class ExpectedRows {
 
     private static int max(int[] columns) {
         return Arrays.stream(columns).max().orElse(NEVER);
-    }
-
-    /** A row comes that was not recognized. */
-    void forget() {
-        size = NEVER;
     }
 
     /**

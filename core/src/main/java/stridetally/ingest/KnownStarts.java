@@ -1,6 +1,7 @@
 package stridetally.ingest;
 
 import java.util.Arrays;
+import stridetally.table.ByteLongs;
 
 /**
  * How the last row of each pair of student and task began, up to its try, and which pair came next then: logs of many days go

@@ -1,6 +1,7 @@
 package stridetally.ingest;
 
 import java.util.Arrays;
+import stridetally.table.ByteLongs;
 
 /**
  * The cells of a row behind its value that hold words (unit, help and their like), as one text that was seen before on a row

@@ -76,7 +76,6 @@ final class PlainRows {
     boolean take(ByteRecords records) {
         int same = known ? records.same() : 0;
         known = false;
-        expected.forget();
         if (records.cells() != columns) {
             return false;
         }

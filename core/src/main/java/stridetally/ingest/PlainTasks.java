@@ -28,21 +28,8 @@ final class PlainTasks {
     /** The series of a student who is not of the range that is read. */
     static final int SKIPPED = -1;
 
-    private static final TrialColumn[] KEY = {
-        TrialColumn.STUDENT,
-        TrialColumn.MEASURE,
-        TrialColumn.UNIT,
-        TrialColumn.SOURCE,
-        TrialColumn.SIDE,
-        TrialColumn.PROTOCOL,
-        TrialColumn.USE,
-        TrialColumn.PLACE
-    };
-
     private static final int NEVER_PLAIN = -1;
     private static final int NEW_PAIR = -2;
-    private static final int LONGEST_CELL = 255;
-    private static final int KEY_ROOM = KEY.length * (LONGEST_CELL + 1);
 
     private static final PlainTask NO_TASK = new PlainTask(
             new SeriesKey(
@@ -61,26 +48,21 @@ final class PlainTasks {
     private final BulkForm form;
     private final SeriesNumbers numbers;
     private final StudentRange students;
-    private final int[] columns;
     private final int student;
+    private final PairKey key;
     private final ByteMemo keys = new ByteMemo(ByteMemo.Spread.MANY);
 
     /** The cells that say what was tried, without the student. */
     private final ByteMemo tasks = new ByteMemo(ByteMemo.Spread.MANY);
 
     private final List<PlainTask> known = new ArrayList<>();
-    private byte[] keyBytes = new byte[KEY_ROOM];
-    private byte[] lastKey = new byte[KEY_ROOM];
-    private int lastKeyLength;
-
-    /** Where the cell of each column lies within the key, behind its length. */
-    private int[] keyStarts;
-
-    private int[] lastKeyStarts;
     private int found = NEW_PAIR;
     private PlainTask foundTask = NO_TASK;
     private int pair = KnownStarts.NONE;
     private int pairs;
+
+    /** The student of the newest pair. */
+    private StudentCode newest = NO_TASK.like().student();
 
     /** By pair of student and task. */
     private int[] series = new int[16];
@@ -92,19 +74,7 @@ final class PlainTasks {
         this.numbers = numbers;
         this.students = students;
         this.student = form.column(TrialColumn.STUDENT);
-        this.columns = columns(form);
-        // The student's stays first, see taskStart.
-        Arrays.sort(columns, 1, columns.length);
-        this.keyStarts = new int[columns.length];
-        this.lastKeyStarts = new int[columns.length];
-    }
-
-    /** The columns that say which series a row belongs to. */
-    static int[] columns(BulkForm form) {
-        return Arrays.stream(KEY)
-                .mapToInt(form::column)
-                .filter(column -> column >= 0)
-                .toArray();
+        this.key = new PairKey(form);
     }
 
     /**
@@ -113,54 +83,27 @@ final class PlainTasks {
      * @param same first cells that are those of the record that was found before
      */
     boolean find(ByteRecords records, int same) {
-        if (isLastKey(records, same)) {
+        if (key.isLast(records, same)) {
             return true;
         }
-        int length = keyLength(records);
-        if (length < 0) {
+        int length = key.lay(records);
+        if (length == PairKey.ODD) {
             return false;
         }
-        int known = keys.find(keyBytes, 0, length);
+        int known = keys.find(key.text(), 0, length);
         if (known == ByteMemo.UNKNOWN) {
             return findNew(records, length);
         }
         pair = known;
         foundTask = taskOf[pair];
         found = series[pair];
-        remember(length);
+        key.remember();
         return true;
     }
 
-    /** Whether the cells are those of the last pair, as they are for the tries of one session. */
-    private boolean isLastKey(ByteRecords records, int same) {
-        if (lastKeyLength == 0) {
-            return false;
-        }
-        // The columns are in order but for the student's, which comes first.
-        for (int which = columns.length - 1; which > 0 && columns[which] >= same; which--) {
-            if (!isLast(records, which)) {
-                return false;
-            }
-        }
-        return student < same || isLast(records, 0);
-    }
-
-    private boolean isLast(ByteRecords records, int which) {
-        byte[] bytes = records.bytes();
-        byte[] last = lastKey;
-        int column = columns[which];
-        int known = lastKeyStarts[which];
-        int place = records.start(column);
-        int end = records.end(column);
-        int length = end - place;
-        return (last[known] & 0xff) == length
-                && !records.hasDoubled(column)
-                && ByteLongs.same(last, known + 1, bytes, place, length);
-    }
-
     private boolean findNew(ByteRecords records, int length) {
-        lastKeyLength = 0;
-        int task = tasks.find(keyBytes, taskStart(), length);
+        key.forget();
+        int task = tasks.find(key.text(), key.taskStart(), length);
         // The blank student and one with outer blanks or a guard are not for here.
         if (task < 0 || !isPlainCode(records)) {
             return false;
@@ -169,17 +112,6 @@ final class PlainTasks {
         pair = KnownStarts.NONE;
         foundTask = known.get(task);
         return true;
-    }
-
-    /** The next row of the same session need not be looked up. */
-    private void remember(int length) {
-        byte[] spare = lastKey;
-        lastKey = keyBytes;
-        keyBytes = spare;
-        int[] spareStarts = lastKeyStarts;
-        lastKeyStarts = keyStarts;
-        keyStarts = spareStarts;
-        lastKeyLength = length;
     }
 
     /** The task of the record that was found last. */
@@ -208,7 +140,7 @@ final class PlainTasks {
             pair = of;
             found = series[of];
             foundTask = taskOf[of];
-            lastKeyLength = 0;
+            key.forget();
         }
         return found;
     }
@@ -217,11 +149,11 @@ final class PlainTasks {
         int start = records.start(student);
         SeriesKey like = foundTask.like();
         String code = new String(records.bytes(), start, records.end(student) - start, StandardCharsets.US_ASCII);
-        int length = keyLength(records);
+        int length = key.lay(records);
         if (students.holds(like.source(), code)) {
             found = numbers.number(new SeriesKey(
                     like.source(),
-                    new StudentCode(code),
+                    student(code),
                     like.measure(),
                     like.side(),
                     like.protocol(),
@@ -233,22 +165,29 @@ final class PlainTasks {
             }
             series[pairs] = found;
             taskOf[pairs] = foundTask;
-            keys.put(keyBytes, 0, length, pairs);
+            keys.put(key.text(), 0, length, pairs);
             pair = pairs++;
         } else {
             // Not remembered beyond this session: those left out would take the memory of those who are read.
             found = SKIPPED;
             pair = KnownStarts.NONE;
         }
-        remember(length);
+        key.remember();
         return found;
+    }
+
+    /** The tasks of a student are new together as a rule; millions of codes would be held twice. */
+    private StudentCode student(String code) {
+        if (!newest.text().equals(code)) {
+            newest = new StudentCode(code);
+        }
+        return newest;
     }
 
     /** A checked trial and the notes on it: rows with the same cells for its task are known from now on. */
     void learn(ByteRecords records, Trial trial, List<RowProblem> problems) {
-        int length = keyLength(records);
-        int from = taskStart();
-        if (length < 0 || tasks.find(keyBytes, from, length) != ByteMemo.UNKNOWN) {
+        int length = key.lay(records);
+        if (length == PairKey.ODD || tasks.find(key.text(), key.taskStart(), length) != ByteMemo.UNKNOWN) {
             return;
         }
         int brings = PlainNotes.ofSeries(problems);
@@ -257,7 +196,7 @@ final class PlainTasks {
         }
         Measure measure = form.rules().catalogue().find(trial.key().measure()).orElseThrow();
         boolean plain = isOwnUnit(records, measure.unit());
-        tasks.put(keyBytes, from, length, plain ? known.size() : NEVER_PLAIN);
+        tasks.put(key.text(), key.taskStart(), length, plain ? known.size() : NEVER_PLAIN);
         if (plain) {
             known.add(PlainTask.of(trial.key(), measure, brings));
         }
@@ -283,31 +222,5 @@ final class PlainTasks {
             plain &= bytes[place] > ' ' && bytes[place] < 0x7f;
         }
         return plain;
-    }
-
-    /** Where the cells of the task begin among {@link #keyBytes}: behind the student, which is laid there first. */
-    private int taskStart() {
-        return (keyBytes[0] & 0xff) + 1;
-    }
-
-    /** Lays the cells of the series into {@link #keyBytes}, each behind its length. */
-    private int keyLength(ByteRecords records) {
-        byte[] bytes = records.bytes();
-        int length = 0;
-        for (int which = 0; which < columns.length; which++) {
-            int column = columns[which];
-            int start = records.start(column);
-            int size = records.end(column) - start;
-            if (size > LONGEST_CELL || records.hasDoubled(column)) {
-                return -1;
-            }
-            keyStarts[which] = length;
-            keyBytes[length++] = (byte) size;
-            // Shorter than a call for the few bytes that a code has.
-            for (int place = start; place < start + size; place++) {
-                keyBytes[length++] = bytes[place];
-            }
-        }
-        return length;
     }
 }

@@ -26,8 +26,10 @@ public final class BulkSessionRows {
     /** The columns of a row that its series says. */
     private static final int OF_SERIES = SessionTableRows.HEADINGS.indexOf("date");
 
+    /** Of a bare log every try that was made counts. */
+    private static final byte[] ONE = bytes("1.0,");
+
     private static final byte[] NO_GOAL = bytes(",,,no goal\n");
-    private static final byte[] COMMA = {','};
 
     /** More than the bytes of a row behind those that its series says and before what is remarked: 10 short cells. */
     private static final int LONGEST_ROW = 400;
@@ -35,11 +37,13 @@ public final class BulkSessionRows {
     /** Of sessions with so many tries the count is written once. */
     private static final int USUAL_COUNTS = 64;
 
+    /** Billionths. */
+    private static final double HUNDREDTH = 1e7;
+
     private final SessionTableRows rows;
     private final NumberBytes numbers = new NumberBytes();
     private final List<byte[]> helpWords = new ArrayList<>();
     private final byte[][] counts = new byte[USUAL_COUNTS][];
-    private final byte[] one = numbers.of(1);
     private final StringBuilder line = new StringBuilder();
     private final CsvTable ofSeries = new CsvTable(line, SessionTableRows.HEADINGS.subList(0, OF_SERIES));
     private int firstDay;
@@ -86,20 +90,28 @@ public final class BulkSessionRows {
         out.room(LONGEST_ROW);
         out.putWithin(day(day));
         out.putWithin(counts(size));
-        byte[] mean = number(session.sum(), size);
-        out.putWithin(
-                counting.summary() == Summary.MEAN
-                        ? mean
-                        : number(session.valueSum(counting), session.valueCount(counting)));
+        number(session.valueSum(counting), session.valueCount(counting), out);
         out.putWithin(unit);
-        out.putWithin(number(session.best(), 1));
-        out.putWithin(mean);
-        out.putWithin(number(session.medianSum(), session.medianCount()));
-        out.putWithin(number(session.last(), 1));
-        out.putWithin(size > 1 ? numbers.of(session.spread()) : COMMA);
+        number(session.best(), out);
+        number(session.sum(), size, out);
+        if (session.medianCount() == 1) {
+            number(session.medianSum(), out);
+        } else {
+            number(session.medianSum(), session.medianCount(), out);
+        }
+        number(session.last(), out);
+        if (size > 1) {
+            numbers.put(session.spread(), out);
+        } else {
+            out.put(',');
+        }
         int helped = session.helpWritten();
-        out.putWithin(helped > 0 ? numbers.of(session.independent() / (double) helped) : COMMA);
-        out.putWithin(one);
+        if (helped > 0) {
+            numbers.put(session.independent() / (double) helped, out);
+        } else {
+            out.put(',');
+        }
+        out.putWithin(ONE);
         if (session.mostHelp() != Level.BLANK) {
             out.put(helpWords.get(session.mostHelp()));
         }
@@ -132,8 +144,19 @@ public final class BulkSessionRows {
                 + "no goal";
     }
 
-    private byte[] number(long billionths, int count) {
-        return numbers.of((double) billionths / (count * Amount.ONE));
+    /** The value of a try: in hundredths as a rule. */
+    private void number(long billionths, ByteRows out) {
+        // A quotient of doubles, since the quick compiler calls for one of whole numbers.
+        long hundredths = (long) (billionths / HUNDREDTH);
+        if (hundredths * (long) HUNDREDTH == billionths) {
+            numbers.putHundredths(hundredths, out);
+        } else {
+            number(billionths, 1, out);
+        }
+    }
+
+    private void number(long billionths, int count, ByteRows out) {
+        numbers.put((double) billionths / (count * Amount.ONE), out);
     }
 
     private byte[] day(int day) {

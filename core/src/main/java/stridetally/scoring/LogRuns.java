@@ -31,7 +31,7 @@ public final class LogRuns implements SeriesSessions {
         int[] localOf = new int[Math.max(numbers.size(), own.size())];
         Arrays.fill(localOf, -1);
         for (int series = 0; series < own.size(); series++) {
-            int joined = numbers.number(own.key(series));
+            int joined = own == numbers ? series : numbers.number(own.key(series));
             if (joined >= localOf.length) {
                 int before = localOf.length;
                 localOf = Arrays.copyOf(localOf, joined + joined / 2 + 1);

@@ -2,6 +2,7 @@ package stridetally.scoring;
 
 import java.util.Arrays;
 import java.util.Optional;
+import stridetally.ingest.ReadingKind;
 import stridetally.measures.Measure;
 import stridetally.measures.MeasureKind;
 import stridetally.model.Direction;
@@ -15,6 +16,12 @@ import stridetally.units.Amount;
 public final class PlainSession {
     /** Sums up to this are exact as doubles, so one division rounds once. */
     private static final long WHOLE_DOUBLES = 1L << 53;
+
+    /** So many first tries count for the best one. */
+    private int counted;
+
+    /** Whether higher is better. */
+    private boolean higher;
 
     private int size;
     private long sum;
@@ -41,27 +48,11 @@ public final class PlainSession {
 
     /** Takes the session that a walk has come to; false, with nothing changed that could be asked for, when it is not plain. */
     public boolean take(SeriesWalk walk, Counting counting) {
-        if (!walk.isPlain()) {
+        counted = counting.firstTries();
+        higher = counting.measure().better().equals(Optional.of(Direction.HIGHER));
+        Optional<RunCursor> lone = walk.loneRun();
+        if (!(lone.isPresent() && takeRun(lone.get())) && !takeOrdered(walk)) {
             return false;
-        }
-        start(walk.size());
-        int first = Math.min(size, counting.firstTries());
-        boolean higher = counting.measure().better().equals(Optional.of(Direction.HIGHER));
-        for (int row = 0; row < size; row++) {
-            long value = walk.value(row);
-            if (value > WHOLE_DOUBLES - sum) {
-                return false;
-            }
-            sum += value;
-            sorted[row] = value;
-            exact[row] = Amount.toDouble(value);
-            if (row < first) {
-                best = row == 0 ? value : higher ? Math.max(best, value) : Math.min(best, value);
-            }
-            int help = walk.help(row);
-            helpWritten += help == Level.BLANK ? 0 : 1;
-            independent += help == 0 ? 1 : 0;
-            mostHelp = Math.max(mostHelp, help);
         }
         last = sorted[size - 1];
         Arrays.sort(sorted, 0, size);
@@ -69,6 +60,53 @@ public final class PlainSession {
         int high = size / 2;
         medianCount = low == high ? 1 : 2;
         medianSum = low == high ? sorted[low] : sorted[low] + sorted[high];
+        return true;
+    }
+
+    /** The tries of one run, when they stand in their order. */
+    private boolean takeRun(RunCursor run) {
+        start(run.count());
+        int exactly = ReadingKind.EXACT.code();
+        int before = 0;
+        for (int row = 0; row < size; row++) {
+            run.nextTry();
+            int number = run.number();
+            boolean inOrder = row == 0 || (number >= before && (number == 0) == (before == 0));
+            if (!inOrder || run.kind() != exactly || !add(row, run.value(), run.help())) {
+                return false;
+            }
+            before = number;
+        }
+        return true;
+    }
+
+    private boolean takeOrdered(SeriesWalk walk) {
+        if (!walk.isPlain()) {
+            return false;
+        }
+        start(walk.size());
+        for (int row = 0; row < size; row++) {
+            if (!add(row, walk.value(row), walk.help(row))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** False when the sum would not be exact as a double. */
+    private boolean add(int row, long value, int help) {
+        if (value > WHOLE_DOUBLES - sum) {
+            return false;
+        }
+        sum += value;
+        sorted[row] = value;
+        exact[row] = Amount.toDouble(value);
+        if (row < counted && (row == 0 || (higher ? value > best : value < best))) {
+            best = value;
+        }
+        helpWritten += help == Level.BLANK ? 0 : 1;
+        independent += help == 0 ? 1 : 0;
+        mostHelp = Math.max(mostHelp, help);
         return true;
     }
 

@@ -2,6 +2,7 @@ package stridetally.scoring;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Optional;
 
 /**
  * Goes through the sessions of one series of {@link LogRuns} in the order of their days and labels, with the tries of each,
@@ -10,6 +11,7 @@ import java.util.Comparator;
 public final class SeriesWalk {
     private final LogRuns log;
     private final RunCursor cursor;
+    private final Optional<RunCursor> lone;
     private int runs;
     private int[] part = new int[64];
     private int[] address = new int[64];
@@ -22,6 +24,13 @@ public final class SeriesWalk {
 
     private int members = 1;
     private int next;
+
+    /** The first run of the session, in order. */
+    private int first;
+
+    /** Whether {@link #tries} holds the session. */
+    private boolean gathered;
+
     private boolean labelled;
 
     private final SessionTries tries = new SessionTries();
@@ -29,6 +38,7 @@ public final class SeriesWalk {
     SeriesWalk(LogRuns log) {
         this.log = log;
         this.cursor = new RunCursor();
+        this.lone = Optional.of(cursor);
     }
 
     /**
@@ -45,7 +55,7 @@ public final class SeriesWalk {
                 int from = runs;
                 cursor.over(log.part(one), log.local(one, series[which]));
                 while (cursor.nextRun()) {
-                    gather(one, which);
+                    note(one, which);
                 }
                 turn(from);
             }
@@ -58,16 +68,53 @@ public final class SeriesWalk {
         if (next == runs) {
             return false;
         }
-        tries.clear();
-        int first = order[next];
-        do {
-            int run = order[next++];
-            cursor.over(log.part(part[run]), -1);
-            cursor.go(address[run]);
-            tries.add(cursor, member[run]);
-        } while (next < runs && day[order[next]] == day[first] && label[order[next]] == label[first]);
-        tries.order();
+        first = next;
+        gathered = false;
+        int run = order[next++];
+        go(run);
+        if (continues(run)) {
+            gather();
+        }
         return true;
+    }
+
+    private void go(int run) {
+        cursor.over(log.part(part[run]), -1);
+        cursor.go(address[run]);
+    }
+
+    /** Whether the next run is of the same session. */
+    private boolean continues(int run) {
+        return next < runs && day[order[next]] == day[run] && label[order[next]] == label[run];
+    }
+
+    /** Lays the tries of the session side by side, in their order. */
+    private void gather() {
+        tries.clear();
+        next = first;
+        int run;
+        do {
+            run = order[next++];
+            go(run);
+            tries.add(cursor, member[run]);
+        } while (continues(run));
+        tries.order();
+        gathered = true;
+    }
+
+    private SessionTries tries() {
+        if (!gathered) {
+            gather();
+        }
+        return tries;
+    }
+
+    /**
+     * The run that is the whole session, as nearly all are, at its first try; whoever reads it goes on by {@link #isPlain} and its
+     * like only. Empty when the session has several, or was looked at already.
+     */
+    Optional<RunCursor> loneRun() {
+        return gathered ? Optional.empty() : lone;
     }
 
     /** The day of the session, in days since 1970-01-01. */
@@ -82,30 +129,30 @@ public final class SeriesWalk {
 
     /** Rows of the log that it has. */
     public int size() {
-        return tries.size();
+        return tries().size();
     }
 
     /** Billionths of the measure's unit, of a row. */
     public long value(int row) {
-        return tries.value(row);
+        return tries().value(row);
     }
 
     /** Rank of the help of a row. */
     public int help(int row) {
-        return tries.help(row);
+        return tries().help(row);
     }
 
     /** Whether the session is as nearly all are: every row a plain number, and the rows in their order, see {@link TrialGroup}. */
     public boolean isPlain() {
-        return tries.isPlain();
+        return tries().isPlain();
     }
 
     /** The session as an object. */
     public TrialGroup group() {
-        return tries.group(day(), label(), members);
+        return tries().group(day(), label(), members);
     }
 
-    private void gather(int one, int which) {
+    private void note(int one, int which) {
         if (runs == part.length) {
             part = Arrays.copyOf(part, runs * 2);
             address = Arrays.copyOf(address, runs * 2);

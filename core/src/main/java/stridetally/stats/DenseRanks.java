@@ -11,11 +11,11 @@ final class DenseRanks {
 
     /** Of finite doubles; -0.0 and 0.0 are equal. Cost n log n. */
     static int[] of(double[] values) {
-        double[] plain = values.clone();
+        double[] plain = new double[values.length];
         for (int i = 0; i < plain.length; i++) {
-            plain[i] += 0.0;
+            plain[i] = values[i] + 0.0;
         }
-        double[] sorted = plain.clone();
+        double[] sorted = Arrays.copyOf(plain, plain.length);
         Arrays.sort(sorted);
         int different = 0;
         for (int k = 0; k < sorted.length; k++) {

@@ -93,7 +93,7 @@ public final class Descriptive {
         if (values.length == 0) {
             return noValue("a quantile");
         }
-        double[] sorted = values.clone();
+        double[] sorted = Arrays.copyOf(values, values.length);
         Arrays.sort(sorted);
         double position = (sorted.length - 1) * share;
         int below = (int) position;

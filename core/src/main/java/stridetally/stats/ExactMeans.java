@@ -3,6 +3,7 @@ package stridetally.stats;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.util.Arrays;
 import stridetally.units.Amount;
 
 /**
@@ -55,7 +56,7 @@ public final class ExactMeans implements OrderedValues {
                 throw new IllegalArgumentException("counts[" + i + "] is below 1: " + counts[i]);
             }
         }
-        return new ExactMeans(sumsInBillionths.clone(), counts.clone());
+        return new ExactMeans(Arrays.copyOf(sumsInBillionths, counts.length), Arrays.copyOf(counts, counts.length));
     }
 
     @Override
@@ -103,10 +104,14 @@ public final class ExactMeans implements OrderedValues {
             OrderedValues.super.differences(i, into);
             return;
         }
-        long sum = sums[i];
-        long count = counts[i];
-        for (int j = i + 1; j < sums.length; j++) {
-            into[j] = (double) (sums[j] * count - sum * counts[j]) / (count * counts[j] * Amount.ONE);
+        long[] all = sums;
+        int[] of = counts;
+        long sum = all[i];
+        long count = of[i];
+        for (int j = i + 1; j < all.length; j++) {
+            into[j] = of[j] == count
+                    ? (double) (all[j] - sum) / (count * Amount.ONE)
+                    : (double) (all[j] * count - sum * of[j]) / (count * of[j] * Amount.ONE);
         }
     }
 

@@ -24,9 +24,11 @@ interface PairSlopes {
         int used = 0;
         for (int i = 0; i < x.length; i++) {
             points.y().differences(i, rises);
+            double from = x[i];
             for (int j = i + 1; j < x.length; j++) {
-                if (x[j] != x[i]) {
-                    slopes[used++] = slope(rises[j], x[j] - x[i]);
+                double run = x[j] - from;
+                if (run != 0) {
+                    slopes[used++] = slope(rises[j], run);
                 }
             }
         }

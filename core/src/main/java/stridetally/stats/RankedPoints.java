@@ -1,5 +1,7 @@
 package stridetally.stats;
 
+import java.util.Arrays;
+
 /**
  * Points (x, y) with what every rank statistic starts from, counted once for all of them. IllegalArgumentException for
  * unequal lengths or an x that is not finite.
@@ -24,7 +26,7 @@ public final class RankedPoints {
     public static RankedPoints of(double[] x, OrderedValues y) {
         Checks.requireSameLength(x.length, y.size());
         Checks.requireFinite(x, "x");
-        return new RankedPoints(x.clone(), y);
+        return new RankedPoints(Arrays.copyOf(x, x.length), y);
     }
 
     /** How many points. */

@@ -3,27 +3,80 @@ package stridetally.table;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Numbers as {@link Cell#plain} writes them, each with the comma behind it, remembered: the values of a log repeat, and making
- * the text of a double is dearer than looking it up. A fixed number of places, the last number of each. Not for several
- * threads.
+ * Writes numbers as {@link Cell#plain} does, each with the comma behind it, and remembers them: the values of a log repeat, and
+ * making the text of a double is dearer than looking it up. A text is held as bytes eight at a time, the highest of which is its
+ * length. Hot loop. Not for several threads.
  */
 public final class NumberBytes {
-    private static final int PLACES = 1 << 14;
+    /** A fixed number of places, the last number of each. */
+    private static final int PLACE_BITS = 13;
 
-    private final long[] bits = new long[PLACES];
-    private final byte[][] texts = new byte[PLACES][];
+    /** The number, and three times eight bytes of its text. */
+    private static final int STEP = 4;
 
-    /** The cell of a finite number, and the comma behind it. */
-    public byte[] of(double number) {
+    private static final int TEXT = (STEP - 1) * Long.BYTES;
+    private static final int LENGTH_SHIFT = Long.SIZE - Byte.SIZE;
+
+    /** Up to 99.99, eight bytes hold the text, the comma and the length. */
+    private static final int HUNDREDTHS = 10_000;
+
+    private static final double HUNDRED = 100;
+
+    private final long[] known = new long[STEP << PLACE_BITS];
+    private final long[] ofHundredths = new long[HUNDREDTHS];
+
+    /** Appends the cell of a finite number, and the comma behind it, to rows that have room for 32 bytes more. */
+    public void put(double number, ByteRows out) {
         double shown = number + 0.0;
         long own = Double.doubleToRawLongBits(shown);
-        int place = (int) ((own * 0x9E3779B97F4A7C15L) >>> 50);
-        byte[] text = texts[place];
-        if (text == null || bits[place] != own) {
-            text = (Cell.number(shown).plain() + ",").getBytes(StandardCharsets.US_ASCII);
-            texts[place] = text;
-            bits[place] = own;
+        int place = (int) ((own * 0x9E3779B97F4A7C15L) >>> (Long.SIZE - PLACE_BITS)) * STEP;
+        long[] table = known;
+        if ((table[place] != own || table[place + 3] == 0) && !learn(shown, own, place)) {
+            out.put(text(shown)).put(',');
+            return;
         }
-        return text;
+        long last = table[place + 3];
+        out.putWithin(table[place + 1], table[place + 2], last, (int) (last >>> LENGTH_SHIFT));
+    }
+
+    /** The same for a whole number of hundredths: the values of tries are such, and lie close together. */
+    public void putHundredths(long hundredths, ByteRows out) {
+        if (hundredths < 0 || hundredths >= HUNDREDTHS) {
+            put(hundredths / HUNDRED, out);
+            return;
+        }
+        int place = (int) hundredths;
+        if (ofHundredths[place] == 0) {
+            String text = text(hundredths / HUNDRED);
+            ofHundredths[place] = ByteLongs.at(eights(text), 0) | (text.length() + 1L) << LENGTH_SHIFT;
+        }
+        long text = ofHundredths[place];
+        out.putWithin(text, (int) (text >>> LENGTH_SHIFT));
+    }
+
+    /** False for a text that is too long to be remembered. */
+    private boolean learn(double shown, long own, int place) {
+        String text = text(shown);
+        if (text.length() + 1 >= TEXT) {
+            return false;
+        }
+        byte[] eights = eights(text);
+        known[place] = own;
+        known[place + 1] = ByteLongs.at(eights, 0);
+        known[place + 2] = ByteLongs.at(eights, Long.BYTES);
+        known[place + 3] = ByteLongs.at(eights, 2 * Long.BYTES) | (text.length() + 1L) << LENGTH_SHIFT;
+        return true;
+    }
+
+    private static byte[] eights(String text) {
+        byte[] eights = new byte[TEXT];
+        byte[] signs = text.getBytes(StandardCharsets.ISO_8859_1);
+        System.arraycopy(signs, 0, eights, 0, signs.length);
+        eights[signs.length] = ',';
+        return eights;
+    }
+
+    private static String text(double shown) {
+        return Cell.number(shown).plain();
     }
 }

@@ -20,9 +20,12 @@ public record OwnLine(Estimate<StraightLine> line, Estimate<Double> lagOne) {
 
     /** Fits the line; the reason when it cannot be. */
     public static OwnLine of(Series series) {
+        return of(series, LineCheck.whyNot(series));
+    }
+
+    static OwnLine of(Series series, Optional<String> whyNot) {
         double[] days = series.days();
         double[] values = series.values().values();
-        Optional<String> whyNot = LineCheck.whyNot(series);
         Estimate<StraightLine> line =
                 whyNot.isPresent() ? Estimate.notEstimable(whyNot.get()) : StraightLine.fit(days, values);
         return new OwnLine(line, line.flatMap(fit -> DurbinWatson.lagOne(fit.residuals(days, values))));

@@ -96,15 +96,16 @@ public record TrendLine(
             Optional<LocalDate> due,
             AimLine aim,
             Estimate<Double> aimToday) {
-        OwnLine own = OwnLine.of(series);
-        Estimate<RankedPoints> ranked = LineCheck.ranked(series);
+        Optional<String> noLine = LineCheck.whyNot(series);
+        OwnLine own = OwnLine.of(series, noLine);
+        Estimate<RankedPoints> ranked = LineCheck.ranked(series, noLine);
         RobustLine robust = RobustLine.of(ranked, LEVEL);
         RankTrend rank = RankTrend.of(ranked);
         Estimate<Double> latestMinusAim = series.latest()
                 .map(point -> aim.on(point.date()).map(line -> point.value() - line))
                 .orElse(Estimate.notEstimable("no session with a value"));
         Set<String> reasons = new LinkedHashSet<>(cautions(series));
-        addReasons(reasons, series, own, robust, rank);
+        addReasons(reasons, noLine, own, robust, rank);
         addReason(reasons, "aim line", aimToday);
         addReason(reasons, "aim line", aim.neededPerWeek());
         return new TrendLine(
@@ -130,8 +131,8 @@ public record TrendLine(
     }
 
     /** A series that allows no line says so once, not once for each figure. */
-    private static void addReasons(Set<String> reasons, Series series, OwnLine own, RobustLine robust, RankTrend rank) {
-        Optional<String> noLine = LineCheck.whyNot(series);
+    private static void addReasons(
+            Set<String> reasons, Optional<String> noLine, OwnLine own, RobustLine robust, RankTrend rank) {
         if (noLine.isPresent()) {
             reasons.add("line: " + noLine.get());
             return;

@@ -3,9 +3,7 @@ package stridetally.scoring;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,10 +14,11 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import stridetally.ingest.BulkLog;
 import stridetally.ingest.BulkWatch;
-import stridetally.ingest.ByteSource;
 import stridetally.ingest.DateOrder;
+import stridetally.ingest.LogBytes;
 import stridetally.ingest.LogFile;
 import stridetally.ingest.LogRules;
+import stridetally.ingest.MadeLog;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.StudentRange;
 import stridetally.ingest.TrialFeed;
@@ -72,6 +71,24 @@ final class BothReadersTest {
         }
         // Common practice, no source: a test of a fast path that is never taken would prove nothing.
         assertTrue(fast > LOGS / 2, "taken by the fast reader: " + fast);
+    }
+
+    @Test
+    void giveTheSameOfEveryCaseload() {
+        int fast = 0;
+        for (int log = 0; log < LOGS; log++) {
+            byte[] made = MadeLog.of(random, log % 3 == 0 ? 2_000 : 200);
+            byte[] bytes = log % 4 == 0 ? damaged(made) : made;
+            for (int parts = 1; parts <= 3; parts += 2) {
+                Optional<String> bulk = bulk(bytes, parts);
+                if (bulk.isPresent()) {
+                    fast++;
+                    assertEquals(usual(bytes), bulk.get(), () -> new String(bytes, StandardCharsets.UTF_8));
+                }
+            }
+        }
+        // Common practice, no source: see above.
+        assertTrue(fast > LOGS, "taken by the fast reader: " + fast);
     }
 
     @Test
@@ -252,7 +269,7 @@ final class BothReadersTest {
                 any -> new TrialRuns(),
                 any -> true,
                 BulkWatch.NONE);
-        BulkLog<TrialRuns> log = BulkLog.read(List.of(new Bytes(bytes)), how);
+        BulkLog<TrialRuns> log = BulkLog.read(List.of(new LogBytes(bytes)), how);
         LogFile file = log.files().get(0);
         return file.by() == WhichReader.FAST
                 ? Optional.of(all(file, log.problems(), new LogRuns(log.parts())))
@@ -265,7 +282,7 @@ final class BothReadersTest {
         UsualFile file = new UsualFile(
                 new TrialFeed(numbers, Settings.usual(""), table), AS_OF, StudentRange.ALL, 0, () -> true);
         try {
-            return all(file.read(new Bytes(bytes), rules()), file.problems(), table.index());
+            return all(file.read(new LogBytes(bytes), rules()), file.problems(), table.index());
         } catch (InputRefused refused) {
             return "refused: " + refused.getMessage();
         }
@@ -317,29 +334,5 @@ final class BothReadersTest {
             }
         }
         return String.join("\n", tries);
-    }
-
-    /** Bytes in memory. */
-    private static final class Bytes implements ByteSource {
-        private final byte[] bytes;
-
-        Bytes(byte[] bytes) {
-            this.bytes = bytes;
-        }
-
-        @Override
-        public String name() {
-            return "log.csv";
-        }
-
-        @Override
-        public long size() {
-            return bytes.length;
-        }
-
-        @Override
-        public InputStream open() {
-            return new ByteArrayInputStream(bytes);
-        }
     }
 }

@@ -20,8 +20,8 @@ import stridetally.scoring.TrialRuns;
  * @param threads that read
  */
 record MemoryPlan(long limit, int threads) {
-    /** Measured: key, numbers and look-up of a series, in the memory of one thread. */
-    static final long SERIES_BYTES = 250;
+    /** Measured: key, numbers, look-up and known start of a series, in the memory of one thread. */
+    static final long SERIES_BYTES = 320;
 
     private static final int SAMPLES = 64;
     private static final long SAMPLE_SIZE = 1 << 17;
