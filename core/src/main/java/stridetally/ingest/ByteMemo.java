@@ -97,16 +97,26 @@ final class ByteMemo {
     }
 
     private int hash(byte[] bytes, int start, int end) {
-        int hash = end - start;
+        long hash = (long) end - start;
+        int last = end - Long.BYTES;
         if (spread == Spread.FEW) {
-            hash = start == end ? 0 : (hash * 31 + bytes[start]) * 31 + bytes[(start + end) >>> 1];
-        } else {
+            hash = start == end ? 0 : (hash * 31L + bytes[start]) * 31L + bytes[(start + end) >>> 1];
+        } else if (last < start) {
             for (int place = start; place < end; place++) {
                 hash = hash * 31 + bytes[place];
             }
+        } else {
+            for (int place = start; place < last; place += Long.BYTES) {
+                hash = mixed(hash ^ ByteLongs.at(bytes, place));
+            }
+            hash ^= ByteLongs.at(bytes, last);
         }
-        // Neighbouring codes differ in the last digits only; spread them.
-        hash *= 0x9E3779B1;
-        return hash ^ hash >>> 15;
+        return (int) mixed(hash);
+    }
+
+    /** Neighbouring codes differ in a digit only; it is spread over all bits. */
+    private static long mixed(long hash) {
+        long spread = hash * 0x9E3779B97F4A7C15L;
+        return spread ^ spread >>> 32;
     }
 }

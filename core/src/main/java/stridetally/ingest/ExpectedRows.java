@@ -15,6 +15,15 @@ final class ExpectedRows {
     private static final int NEVER = -1;
     private static final int LONGEST_START = 255;
 
+    /** After so many rows that were not recognized it is seen whether expecting pays. Ours. */
+    private static final int LOOK_AGAIN = 1 << 16;
+
+    /** It does when one was recognized for so many that were not. */
+    private static final int WORTH = 8;
+
+    /** So many rows of a log without order, a shuffled one, are not learned before it is tried again. */
+    private static final int REST = 1 << 19;
+
     private final int columns;
     private final int date;
     private final int number;
@@ -46,6 +55,9 @@ final class ExpectedRows {
     /** Of the row that was recognized. */
     private int foundPair = KnownStarts.NONE;
 
+    private int learned;
+    private int recognized;
+    private int resting;
     private int foundWords;
     private int foundNumber;
 
@@ -87,6 +99,9 @@ final class ExpectedRows {
         int before = pair;
         size = NEVER;
         pair = KnownStarts.NONE;
+        if (rests()) {
+            return;
+        }
         int end = serves ? wordsEnd(records) : NEVER;
         int known = records.start(first) - records.row();
         if (end == NEVER || known > LONGEST_START || records.end(date) - records.start(date) != KnownStarts.DAY) {
@@ -113,6 +128,19 @@ final class ExpectedRows {
                 starts.follows(before, pair);
             }
         }
+    }
+
+    private boolean rests() {
+        if (resting > 0) {
+            resting--;
+            return true;
+        }
+        if (++learned == LOOK_AGAIN) {
+            resting = recognized < LOOK_AGAIN / WORTH ? REST : 0;
+            learned = 0;
+            recognized = 0;
+        }
+        return false;
     }
 
     /** Behind the sign that ends the words of a row; {@link #NEVER} when they do not follow the value without quotes. */
@@ -199,6 +227,7 @@ final class ExpectedRows {
 
     /** The row is taken: what follows is compared with it. */
     void take(ByteRecords records) {
+        recognized++;
         if (foundPair == pair) {
             return;
         }
