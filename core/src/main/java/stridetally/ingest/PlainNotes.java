@@ -47,18 +47,14 @@ final class PlainNotes {
 
     /** Counts the notes of a row; false when the row is one of the first, whose notes must be told. */
     boolean count(int brings) {
-        if (brings == 0) {
+        if (countTold(brings)) {
             return true;
         }
-        if (told[brings] < TOLD) {
-            told[brings]++;
-            return false;
-        }
-        counted[brings]++;
-        return true;
+        told[brings]++;
+        return false;
     }
 
-    /** The same, but nothing is counted when it is false. */
+    /** The same of a row that goes the long way later, when it is false: then nothing has changed. */
     boolean countTold(int brings) {
         if (brings != 0 && told[brings] < TOLD) {
             return false;

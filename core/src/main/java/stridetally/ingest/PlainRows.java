@@ -14,8 +14,8 @@ import stridetally.problem.RowProblem;
  * that were understood before, and the notes that they bring ({@code PLACE_BLANK} and its like) are only counted, by
  * {@link PlainNotes}; so no rule on these cells is written twice. Only what differs from row to row is judged here: an ISO
  * date ({@link PlainDays}), a number in the measure's own unit or tries met of tries given ({@link PlainValue}), a trial number,
- * a word of help already known ({@link PlainWords}). Anything else is refused, and {@link OddRows} takes it. Hot loop. A
- * thread's own.
+ * a word of help already known ({@link PlainWords}). Anything else is refused, and {@link OddRows} takes it. A row that is
+ * expected ({@link ExpectedRows}) need not even be cut. Hot loop. A thread's own.
  */
 final class PlainRows {
     static final int MOST_DIGITS = 6;

@@ -7,12 +7,8 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import stridetally.measures.Catalogue;
-import stridetally.model.Settings;
-import stridetally.units.DecimalMark;
 
 /** Which rows are recognized without being cut; that they say the same then is shown by the comparison of both readers. */
 final class ExpectedRowsTest {
@@ -140,16 +136,8 @@ final class ExpectedRowsTest {
     private void read(String heading, String rows) throws IOException {
         tries.clear();
         ByteSource bytes = LogBytes.of(heading + rows);
-        LogRules rules = new LogRules(
-                Settings.usual(""),
-                Catalogue.standard(),
-                Optional.empty(),
-                LocalDate.MAX,
-                DateOrder.UNPROVEN,
-                DecimalMark.POINT,
-                Optional.empty(),
-                "");
-        BulkForm form = BulkForm.of(bytes, rules, LocalDate.of(2025, 3, 1)).orElseThrow();
+        BulkForm form =
+                BulkForm.of(bytes, LogBytes.rules(), LocalDate.of(2025, 3, 1)).orElseThrow();
         SeriesNumbers numbers = new SeriesNumbers();
         TrialSink sink = (series, day, label, number, kind, value, given, help, prompt, origin) ->
                 tries.add(series + " " + number + " " + value / 1_000_000_000 + " help " + help);

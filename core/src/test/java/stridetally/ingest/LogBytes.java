@@ -3,6 +3,11 @@ package stridetally.ingest;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Optional;
+import stridetally.measures.Catalogue;
+import stridetally.model.Settings;
+import stridetally.units.DecimalMark;
 
 /** A log in memory. */
 public final class LogBytes implements ByteSource {
@@ -16,6 +21,19 @@ public final class LogBytes implements ByteSource {
     /** Of a text in UTF-8. */
     public static LogBytes of(String text) {
         return new LogBytes(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** How a bare log is read. */
+    public static LogRules rules() {
+        return new LogRules(
+                Settings.usual(""),
+                Catalogue.standard(),
+                Optional.empty(),
+                LocalDate.MAX,
+                DateOrder.UNPROVEN,
+                DecimalMark.POINT,
+                Optional.empty(),
+                "");
     }
 
     @Override

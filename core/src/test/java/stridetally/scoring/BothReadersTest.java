@@ -14,22 +14,18 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import stridetally.ingest.BulkLog;
 import stridetally.ingest.BulkWatch;
-import stridetally.ingest.DateOrder;
 import stridetally.ingest.LogBytes;
 import stridetally.ingest.LogFile;
-import stridetally.ingest.LogRules;
 import stridetally.ingest.MadeLog;
 import stridetally.ingest.SeriesNumbers;
 import stridetally.ingest.StudentRange;
 import stridetally.ingest.TrialFeed;
 import stridetally.ingest.UsualFile;
 import stridetally.ingest.WhichReader;
-import stridetally.measures.Catalogue;
 import stridetally.model.Settings;
 import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemTally;
 import stridetally.problem.Severity;
-import stridetally.units.DecimalMark;
 
 /**
  * The fast reader and the usual one on random and damaged logs: whatever the fast one takes must be the same to the last
@@ -261,7 +257,7 @@ final class BothReadersTest {
     /** What the fast reader gives; empty when it leaves the log to the usual one. */
     private static Optional<String> bulk(byte[] bytes, int parts) {
         BulkLog.How<TrialRuns> how = new BulkLog.How<>(
-                any -> rules(),
+                any -> LogBytes.rules(),
                 AS_OF,
                 parts,
                 64,
@@ -282,22 +278,10 @@ final class BothReadersTest {
         UsualFile file = new UsualFile(
                 new TrialFeed(numbers, Settings.usual(""), table), AS_OF, StudentRange.ALL, 0, () -> true);
         try {
-            return all(file.read(new LogBytes(bytes), rules()), file.problems(), table.index());
+            return all(file.read(new LogBytes(bytes), LogBytes.rules()), file.problems(), table.index());
         } catch (InputRefused refused) {
             return "refused: " + refused.getMessage();
         }
-    }
-
-    private static LogRules rules() {
-        return new LogRules(
-                Settings.usual(""),
-                Catalogue.standard(),
-                Optional.empty(),
-                LocalDate.MAX,
-                DateOrder.UNPROVEN,
-                DecimalMark.POINT,
-                Optional.empty(),
-                "");
     }
 
     private static String all(LogFile file, ProblemTally problems, SeriesSessions sessions) {

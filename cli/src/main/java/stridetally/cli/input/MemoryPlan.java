@@ -20,7 +20,7 @@ import stridetally.scoring.TrialRuns;
  * @param threads that read
  */
 record MemoryPlan(long limit, int threads) {
-    /** Measured: key, numbers, look-up and known start of a series, in the memory of one thread. */
+    /** Of a series in one thread: 250 measured for key, numbers and look-up, and by count 70 for its known start. */
     static final long SERIES_BYTES = 320;
 
     private static final int SAMPLES = 64;
