@@ -34,7 +34,7 @@ record BulkForm(ByteSource bytes, Dialect dialect, TrialForm form, LogRules rule
                 && form.tries().size() == 1
                 && !form.sideBySide()
                 && form.said().isEmpty()
-                && layout.form().equals(FormRules.NONE)
+                && layout.form().isNone()
                 && layout.otherTries().isEmpty()
                 && layout.unitOfHeading().isEmpty()
                 && form.headings().stream().noneMatch(String::isEmpty)

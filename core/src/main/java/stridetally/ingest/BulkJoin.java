@@ -85,7 +85,7 @@ final class BulkJoin {
             done.problems().ifPresent(more -> problems.add(more, problem -> problem));
             return;
         }
-        if (open == null || !open.form.equals(part.get().form())) {
+        if (open == null || open.form.bytes() != part.get().form().bytes()) {
             close();
             open = new Sum(part.get().form());
         }

@@ -8,20 +8,51 @@ import stridetally.model.SeriesKey;
 
 /** Gives each series key and each session label one small number, in order of first appearance. Not for several threads. */
 public final class SeriesNumbers {
-    private final Map<SeriesKey, Integer> numberOf = new HashMap<>();
     private final List<SeriesKey> keys = new ArrayList<>();
+
+    /**
+     * At a place that follows from its hash, or at one behind it, the number of each key plus one. A map of objects would be most of
+     * what the collector has to move when a long log is read.
+     */
+    private int[] slots = new int[16];
+
     private final Map<String, Integer> labelNumber = new HashMap<>();
     private final List<String> labels = new ArrayList<>(List.of(""));
 
     /** The number of a key, a new one at its first appearance. */
     public int number(SeriesKey key) {
-        Integer known = numberOf.get(key);
-        if (known != null) {
-            return known;
+        int slot = slot(key);
+        if (slots[slot] != 0) {
+            return slots[slot] - 1;
         }
-        numberOf.put(key, keys.size());
         keys.add(key);
+        slots[slot] = keys.size();
+        if (2 * keys.size() > slots.length) {
+            widen();
+        }
         return keys.size() - 1;
+    }
+
+    /** Where a key stands, or would stand. */
+    private int slot(SeriesKey key) {
+        int mask = slots.length - 1;
+        int slot = place(key) & mask;
+        while (slots[slot] != 0 && !keys.get(slots[slot] - 1).equals(key)) {
+            slot = slot + 1 & mask;
+        }
+        return slot;
+    }
+
+    private static int place(SeriesKey key) {
+        int mixed = key.hashCode() * 0x9E3779B9;
+        return mixed ^ mixed >>> Short.SIZE;
+    }
+
+    private void widen() {
+        slots = new int[slots.length * 2];
+        for (int number = 0; number < keys.size(); number++) {
+            slots[slot(keys.get(number))] = number + 1;
+        }
     }
 
     /** The number of a session label; 0 for a blank one. */

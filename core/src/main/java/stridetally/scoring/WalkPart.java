@@ -1,5 +1,6 @@
 package stridetally.scoring;
 
+import java.util.List;
 import java.util.Optional;
 import stridetally.model.MeasureId;
 
@@ -8,6 +9,8 @@ enum WalkPart {
     DISTANCE("walk-distance"),
     TIME("walk-time"),
     STEPS("walk-steps");
+
+    private static final List<WalkPart> ALL = List.of(values());
 
     private final String id;
 
@@ -20,8 +23,8 @@ enum WalkPart {
     }
 
     static Optional<WalkPart> of(MeasureId id) {
-        for (WalkPart one : values()) {
-            if (one.id().equals(id)) {
+        for (WalkPart one : ALL) {
+            if (one.id.equals(id.text())) {
                 return Optional.of(one);
             }
         }

@@ -7,9 +7,13 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
 import stridetally.problem.OutputRefused;
 
 /**
@@ -19,6 +23,8 @@ import stridetally.problem.OutputRefused;
  */
 public final class WholeFile {
     private static final int BUFFER_BYTES = 1 << 16;
+    private static final String PREFIX = ".stridetally-";
+    private static final String SUFFIX = ".part";
 
     private WholeFile() {}
 
@@ -58,8 +64,7 @@ public final class WholeFile {
 
     private static void replace(Path file, Content content) throws IOException {
         Path folder = file.resolveSibling("");
-        // Made with owner-only permission by the JDK.
-        Path temporary = Files.createTempFile(folder, ".stridetally-", ".part");
+        Path temporary = temporary(folder);
         try {
             fill(temporary, content);
             Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
@@ -67,6 +72,28 @@ public final class WholeFile {
             Files.deleteIfExists(temporary);
         }
         forceFolder(folder);
+    }
+
+    /**
+     * A new empty file for its owner only. Where the file system knows owners it is named after this run and a number: for the names
+     * that the library makes up a random generator is started first, which takes ten milliseconds.
+     */
+    private static Path temporary(Path folder) throws IOException {
+        if (!folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            return Files.createTempFile(folder, PREFIX, SUFFIX);
+        }
+        long run = ProcessHandle.current().pid();
+        int number = 1;
+        Path file = folder.resolve(PREFIX + run + "-" + number + SUFFIX);
+        while (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            // Of another table of this run, or of one of the same number that was killed.
+            number++;
+            file = folder.resolve(PREFIX + run + "-" + number + SUFFIX);
+        }
+        return Files.createFile(
+                file,
+                PosixFilePermissions.asFileAttribute(
+                        Set.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE)));
     }
 
     private static void fill(Path temporary, Content content) throws IOException {

@@ -49,9 +49,11 @@ public final class BareSeries {
         int start = 0;
         for (int next = 1; next <= chosen.size(); next++) {
             if (next == chosen.size() || byKey(numbers.key(chosen.get(start)), numbers.key(chosen.get(next))) != 0) {
-                together.add(chosen.subList(start, next).stream()
-                        .mapToInt(Integer::intValue)
-                        .toArray());
+                int[] alike = new int[next - start];
+                for (int one = 0; one < alike.length; one++) {
+                    alike[one] = chosen.get(start + one);
+                }
+                together.add(alike);
                 start = next;
             }
         }

@@ -36,6 +36,18 @@ final class WholeFileTest {
         assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
     }
 
+    /** Two tables of one run, or what a run of the same number left behind when it was killed. */
+    @Test
+    void aTemporaryFileOfAnotherIsNotTouched() throws IOException {
+        Path file = folder.resolve("page.md");
+        Path other = Files.writeString(
+                folder.resolve(".stridetally-" + ProcessHandle.current().pid() + "-1.part"), "other");
+        WholeFile.write(file, Content.text(out -> out.append("new")));
+        assertEquals("new", Files.readString(file));
+        assertEquals("other", Files.readString(other));
+        assertEquals(List.of(other.getFileName().toString(), "page.md"), names());
+    }
+
     @Test
     void aFailureHalfWayLeavesTheOldFileAndNothingElse() throws IOException {
         Path file = Files.writeString(folder.resolve("page.md"), "old");
