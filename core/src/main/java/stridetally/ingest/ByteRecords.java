@@ -126,6 +126,11 @@ final class ByteRecords implements AutoCloseable {
         return window.limit();
     }
 
+    /** Behind a plain cell and the delimiter that follows it; below 0 when it is not so. */
+    int overCell(int place) {
+        return scan.overCell(place);
+    }
+
     /** Behind a record that has so many plain cells more from a place on; below 0 when it is not as plain as that. */
     int overLine(int place, int more) {
         return scan.overLine(place, more);

@@ -1,8 +1,11 @@
 package stridetally.ingest;
 
+import stridetally.table.ByteLongs;
+
 /**
- * Finds where cells end: the inner loops of the fast reader, one table look-up a byte. It judges only what is plain; a quote
- * mark within an unquoted cell makes the record odd. Hot loop. Not for several threads.
+ * Finds where cells end: the inner loops of the fast reader, eight bytes at a time where no quotes stand and one table look-up a
+ * byte elsewhere. It judges only what is plain; a quote mark within an unquoted cell makes the record odd. Hot loop. Not for
+ * several threads.
  */
 final class CellScan {
     private static final int MORE = ByteKinds.MORE;
@@ -13,8 +16,18 @@ final class CellScan {
     private final byte[] buffer;
     private final byte[] kinds;
 
-    /** Whatever is above it, as letters and digits are above a comma, is usual; that saves most look-ups. */
-    private final byte highest;
+    private static final long EACH = 0x0101010101010101L;
+    private static final long HIGHEST_BITS = 0x8080808080808080L;
+
+    /** Below a blank lie line ends and NUL. */
+    private static final long BLANKS = EACH * ' ';
+
+    private static final long MARKS = EACH * '"';
+
+    /** The number of each byte, the last one lowest. */
+    private static final long PLACES = 0x0001020304050607L;
+
+    private final long delimiters;
 
     private boolean odd;
     private boolean doubled;
@@ -24,7 +37,7 @@ final class CellScan {
         this.window = window;
         this.buffer = window.bytes();
         this.kinds = ByteKinds.table(delimiter);
-        this.highest = (byte) Math.max('"', delimiter);
+        this.delimiters = EACH * delimiter;
     }
 
     /** Begins a record. */
@@ -54,10 +67,10 @@ final class CellScan {
         // In local variables, since the quick compiler reads a field anew each time.
         byte[] bytes = buffer;
         byte[] table = kinds;
-        byte above = highest;
         int place = from;
         while (true) {
-            while (bytes[place] > above || table[bytes[place] & 0xff] == ByteKinds.USUAL) {
+            place = overUsual(bytes, place);
+            while (table[bytes[place] & 0xff] == ByteKinds.USUAL) {
                 place++;
             }
             byte kind = table[bytes[place] & 0xff];
@@ -80,12 +93,44 @@ final class CellScan {
     }
 
     /**
+     * To the first of the bytes, eight at a time, that may end a cell, or near their end. A subtraction sets the highest bit of a
+     * byte that is too low, and of bytes behind it only; that of a letter beyond ASCII is set already.
+     */
+    private int overUsual(byte[] bytes, int from) {
+        long sign = delimiters;
+        int last = bytes.length - Long.BYTES;
+        int place = from;
+        while (place <= last) {
+            long eight = ByteLongs.at(bytes, place);
+            long unusual =
+                    (eight | (eight - BLANKS) | ((eight ^ sign) - EACH) | ((eight ^ MARKS) - EACH)) & HIGHEST_BITS;
+            if (unusual != 0) {
+                return place + (int) ((((unusual & -unusual) >>> 7) * PLACES) >>> 56);
+            }
+            place += Long.BYTES;
+        }
+        return place;
+    }
+
+    /** Behind a plain cell and the delimiter that follows it; below 0 when it is not so. */
+    int overCell(int from) {
+        begin();
+        int place = unquoted(from);
+        return place >= 0 && place < window.limit() && !odd && kinds[buffer[place] & 0xff] == ByteKinds.DELIMITER
+                ? place + 1
+                : MORE;
+    }
+
+    /**
      * Behind the line end of a record that has so many cells more from a place on, all of them plain and on one line; below 0
      * when that is not sure.
      */
     int overLine(int from, int cells) {
         byte[] bytes = buffer;
         byte[] table = kinds;
+        if (cells == 1 && bytes[from] == '\n' && from < window.limit()) {
+            return from + 1;
+        }
         begin();
         int place = from;
         for (int left = cells; left > 0; left--) {

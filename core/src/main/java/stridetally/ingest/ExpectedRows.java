@@ -40,6 +40,7 @@ final class ExpectedRows {
     private final byte delimiter;
     private final KnownWords words = new KnownWords();
     private final KnownStarts starts = new KnownStarts();
+    private final LastCell behindWords = new LastCell();
 
     /** How the row before began, if it was learned or recognized. */
     private final byte[] start = new byte[LONGEST_START];
@@ -207,8 +208,12 @@ final class ExpectedRows {
         }
         place += words.length(foundWords);
         int left = columns - 1 - lastWord;
+        if (left > 1) {
+            place = behindWords.over(records, place);
+            left--;
+        }
         if (left > 0) {
-            return records.overLine(place, left);
+            return place < 0 ? NEVER : records.overLine(place, left);
         }
         return place <= records.limit() ? place : NEVER;
     }

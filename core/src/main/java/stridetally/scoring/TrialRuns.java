@@ -33,6 +33,7 @@ public final class TrialRuns implements TrialSink {
     static final int LABELLED = 1;
     private static final long[] SCALES = {1_000_000_000L, 10_000_000L, 100_000L, 1L};
     static final int KIND_MASK = 0b111;
+    private static final double HUNDREDTH = 1e7;
     private static final int SCALE_SHIFT = 3;
     static final int NUMBERED = 1 << 5;
     static final int SEVERAL = 1 << 6;
@@ -104,28 +105,31 @@ public final class TrialRuns implements TrialSink {
         if (help > HIGHEST_RANK || prompt > HIGHEST_RANK) {
             throw new IllegalArgumentException("rank " + help + ", " + prompt);
         }
-        int scale = coarsest(value);
+        int scale = 3;
+        long scaled = value;
+        // A quotient of doubles, since the quick compiler calls for one of whole numbers; the product says whether it
+        // is right.
+        long hundredths = (long) (value / HUNDREDTH);
+        if (hundredths * SCALES[1] == value) {
+            int few = (int) hundredths;
+            boolean whole = few == hundredths && few % 100 == 0;
+            scale = whole ? 0 : 1;
+            scaled = whole ? few / 100 : hundredths;
+        } else if (value % SCALES[2] == 0) {
+            scale = 2;
+            scaled = value / SCALES[2];
+        }
         int several = given == 1 ? 0 : SEVERAL;
         int numbered = number == 0 ? 0 : NUMBERED;
         free.putByte(kind.code() | scale << SCALE_SHIFT | numbered | several);
         free.putByte(((help + 1) << RANK_BITS) | (prompt + 1));
-        free.put(value / SCALES[scale]);
+        free.put(scaled);
         if (numbered != 0) {
             free.put(number);
         }
         if (several != 0) {
             free.put(given);
         }
-    }
-
-    /** The coarsest scale on which the value is whole; whole numbers of 32 bits are divided where that serves. */
-    private static int coarsest(long value) {
-        long hundredths = value / SCALES[1];
-        if (hundredths * SCALES[1] == value) {
-            boolean whole = (int) hundredths == hundredths ? (int) hundredths % 100 == 0 : hundredths % 100 == 0;
-            return whole ? 0 : 1;
-        }
-        return value % SCALES[2] == 0 ? 2 : 3;
     }
 
     static long scale(int head) {

@@ -33,6 +33,23 @@ final class ExpectedRowsTest {
         assertEquals(List.of("0 2 4 help 0", "0 3 5 help 0"), tries.subList(1, 3));
     }
 
+    /** The cell behind the words is compared with that of the row before, with the delimiter that ends it. */
+    @Test
+    void anotherObserver() throws IOException {
+        String start = "S1,2025-01-06,school,line-steps,";
+        String rows = start + "1,3,steps,independent,obs1,\n" + start + "2,4,steps,independent,obs1,\n" + start
+                + "3,5,steps,independent,obs1,\n" + start + "4,6,steps,independent,obs12,\n" + start
+                + "5,7,steps,independent,obs12,x\n" + start + "6,8,steps,independent,,\n" + start
+                + "7,9,steps,independent,,y\n";
+        read(rows);
+        assertEquals(5, recognized);
+        assertEquals("0 7 9 help 0", tries.get(6));
+        recognized = 0;
+        read(rows + start + "8,1,steps,independent,\"o\",\n" + start + "9,2,steps,independent,obs,a,b\n");
+        // A quoted cell and a cell too many are left to the others.
+        assertEquals(5, recognized);
+    }
+
     @Test
     void theSessionThatCameNextOnTheDayBefore() throws IOException {
         StringBuilder rows = new StringBuilder();
