@@ -37,8 +37,10 @@ public final class BulkSessionRows {
     /** Of sessions with so many tries the count is written once. */
     private static final int USUAL_COUNTS = 64;
 
+    private static final int THOUSAND = 1_000;
+
     /** Billionths. */
-    private static final double HUNDREDTH = 1e7;
+    private static final long THOUSANDTH = Amount.ONE / THOUSAND;
 
     private final SessionTableRows rows;
     private final NumberBytes numbers = new NumberBytes();
@@ -92,14 +94,10 @@ public final class BulkSessionRows {
         out.putWithin(counts(size));
         number(session.valueSum(counting), session.valueCount(counting), out);
         out.putWithin(unit);
-        number(session.best(), out);
+        number(session.best(), 1, out);
         number(session.sum(), size, out);
-        if (session.medianCount() == 1) {
-            number(session.medianSum(), out);
-        } else {
-            number(session.medianSum(), session.medianCount(), out);
-        }
-        number(session.last(), out);
+        number(session.medianSum(), session.medianCount(), out);
+        number(session.last(), 1, out);
         if (size > 1) {
             numbers.put(session.spread(), out);
         } else {
@@ -107,7 +105,7 @@ public final class BulkSessionRows {
         }
         int helped = session.helpWritten();
         if (helped > 0) {
-            numbers.put(session.independent() / (double) helped, out);
+            share(session.independent(), helped, out);
         } else {
             out.put(',');
         }
@@ -144,19 +142,21 @@ public final class BulkSessionRows {
                 + "no goal";
     }
 
-    /** The value of a try: in hundredths as a rule. */
-    private void number(long billionths, ByteRows out) {
+    private void number(long billionths, int count, ByteRows out) {
+        long wholes = count * THOUSANDTH;
         // A quotient of doubles, since the quick compiler calls for one of whole numbers.
-        long hundredths = (long) (billionths / HUNDREDTH);
-        if (hundredths * (long) HUNDREDTH == billionths) {
-            numbers.putHundredths(hundredths, out);
-        } else {
-            number(billionths, 1, out);
+        long thousandths = (long) (billionths / (double) wholes);
+        if (thousandths * wholes != billionths || !numbers.putThousandths(thousandths, out)) {
+            numbers.put((double) billionths / (count * Amount.ONE), out);
         }
     }
 
-    private void number(long billionths, int count, ByteRows out) {
-        numbers.put((double) billionths / (count * Amount.ONE), out);
+    private void share(int part, int of, ByteRows out) {
+        long wanted = part * (long) THOUSAND;
+        long thousandths = (long) (wanted / (double) of);
+        if (thousandths * of != wanted || !numbers.putThousandths(thousandths, out)) {
+            numbers.put(part / (double) of, out);
+        }
     }
 
     private byte[] day(int day) {

@@ -19,6 +19,11 @@ final class PackedBytes {
         at = place;
     }
 
+    /** The page of the place. */
+    byte[] page() {
+        return page;
+    }
+
     /** Where the next number begins. */
     int at() {
         return at;

@@ -2,7 +2,6 @@ package stridetally.scoring;
 
 import java.util.Arrays;
 import java.util.Optional;
-import stridetally.ingest.ReadingKind;
 import stridetally.measures.Measure;
 import stridetally.measures.MeasureKind;
 import stridetally.model.Direction;
@@ -34,6 +33,7 @@ public final class PlainSession {
     private int mostHelp;
     private double[] exact = new double[16];
     private long[] sorted = new long[16];
+    private int[] helps = new int[16];
 
     /** Whether sessions counted so can be summed up here. */
     public static boolean serves(Counting counting) {
@@ -66,18 +66,7 @@ public final class PlainSession {
     /** The tries of one run, when they stand in their order. */
     private boolean takeRun(RunCursor run) {
         start(run.count());
-        int exactly = ReadingKind.EXACT.code();
-        int before = 0;
-        for (int row = 0; row < size; row++) {
-            run.nextTry();
-            int number = run.number();
-            boolean inOrder = row == 0 || (number >= before && (number == 0) == (before == 0));
-            if (!inOrder || run.kind() != exactly || !add(row, run.value(), run.help())) {
-                return false;
-            }
-            before = number;
-        }
-        return true;
+        return run.plainTries(sorted, helps) && sumUp();
     }
 
     private boolean takeOrdered(SeriesWalk walk) {
@@ -86,40 +75,54 @@ public final class PlainSession {
         }
         start(walk.size());
         for (int row = 0; row < size; row++) {
-            if (!add(row, walk.value(row), walk.help(row))) {
-                return false;
-            }
+            sorted[row] = walk.value(row);
+            helps[row] = walk.help(row);
         }
-        return true;
-    }
-
-    /** False when the sum would not be exact as a double. */
-    private boolean add(int row, long value, int help) {
-        if (value > WHOLE_DOUBLES - sum) {
-            return false;
-        }
-        sum += value;
-        sorted[row] = value;
-        exact[row] = Amount.toDouble(value);
-        if (row < counted && (row == 0 || (higher ? value > best : value < best))) {
-            best = value;
-        }
-        helpWritten += help == Level.BLANK ? 0 : 1;
-        independent += help == 0 ? 1 : 0;
-        mostHelp = Math.max(mostHelp, help);
-        return true;
+        return sumUp();
     }
 
     private void start(int rows) {
         size = rows;
-        sum = 0;
-        helpWritten = 0;
-        independent = 0;
-        mostHelp = Level.BLANK;
         if (size > exact.length) {
             exact = new double[size * 2];
             sorted = new long[size * 2];
+            helps = new int[size * 2];
         }
+    }
+
+    /** False when the sum would not be exact as a double. In local variables, since the quick compiler reads a field anew each time. */
+    private boolean sumUp() {
+        long[] values = sorted;
+        double[] doubles = exact;
+        int[] ranks = helps;
+        int rows = size;
+        long total = 0;
+        int written = 0;
+        int alone = 0;
+        int most = Level.BLANK;
+        for (int row = 0; row < rows; row++) {
+            long value = values[row];
+            if (value > WHOLE_DOUBLES - total) {
+                return false;
+            }
+            total += value;
+            doubles[row] = Amount.toDouble(value);
+            int help = ranks[row];
+            written += help == Level.BLANK ? 0 : 1;
+            alone += help == 0 ? 1 : 0;
+            most = help > most ? help : most;
+        }
+        long top = values[0];
+        int among = Math.min(counted, rows);
+        for (int row = 1; row < among; row++) {
+            top = higher == values[row] > top ? values[row] : top;
+        }
+        sum = total;
+        best = top;
+        helpWritten = written;
+        independent = alone;
+        mostHelp = most;
+        return true;
     }
 
     /** Tries. */

@@ -7,6 +7,11 @@ import java.util.Arrays;
  * {@link OrderedValues#compare} asked, because values may differ by less than a double shows.
  */
 final class DenseRanks {
+    private static final int PLACE_BITS = 10;
+
+    /** So many whole numbers at most. */
+    static final int MOST_PLACES = 1 << PLACE_BITS;
+
     private DenseRanks() {}
 
     /** Of finite doubles; -0.0 and 0.0 are equal. Cost n log n. */
@@ -32,6 +37,26 @@ final class DenseRanks {
 
     /** Of values whose order is their own. Cost n log n. */
     static int[] of(OrderedValues values) {
+        return values.wholes().map(DenseRanks::of).orElseGet(() -> ordered(values));
+    }
+
+    /** Of whole numbers below 2^53, and fewer than 2^10 of them: each is sorted with its place behind it. */
+    static int[] of(long[] wholes) {
+        long[] sorted = new long[wholes.length];
+        for (int i = 0; i < sorted.length; i++) {
+            sorted[i] = wholes[i] << PLACE_BITS | i;
+        }
+        Arrays.sort(sorted);
+        int[] ranks = new int[sorted.length];
+        int rank = 0;
+        for (int k = 0; k < sorted.length; k++) {
+            rank += k > 0 && sorted[k] >> PLACE_BITS != sorted[k - 1] >> PLACE_BITS ? 1 : 0;
+            ranks[(int) sorted[k] & MOST_PLACES - 1] = rank;
+        }
+        return ranks;
+    }
+
+    private static int[] ordered(OrderedValues values) {
         int[] ranks = of(values.values());
         return doublesTell(values, ranks) ? ranks : compared(values);
     }

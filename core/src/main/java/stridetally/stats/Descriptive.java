@@ -160,6 +160,11 @@ public final class Descriptive {
         return Sum.of(centred).getAsDouble();
     }
 
+    /** Of two middle values, which are the same when there is one. */
+    static double middle(double low, double high) {
+        return between(low, high, 0.5);
+    }
+
     /** The two-middle mean is summed before halving, so that 1 and 2 give 1.5 and equal values give themselves. */
     private static double between(double low, double high, double fraction) {
         if (fraction == 0 || low == high) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Arrays;
+import java.util.Optional;
 import stridetally.units.Amount;
 
 /**
@@ -113,6 +114,16 @@ public final class ExactMeans implements OrderedValues {
                     ? (double) (all[j] - sum) / (count * Amount.ONE)
                     : (double) (all[j] * count - sum * of[j]) / (count * of[j] * Amount.ONE);
         }
+    }
+
+    /** {@inheritDoc} The sums, when all have the same count. */
+    @Override
+    public Optional<long[]> wholes() {
+        boolean alike = small && sums.length < DenseRanks.MOST_PLACES;
+        for (int i = 1; i < counts.length && alike; i++) {
+            alike = counts[i] == counts[0];
+        }
+        return alike ? Optional.of(sums) : Optional.empty();
     }
 
     private static boolean fitsInLong(long sum, int count, long product) {

@@ -31,17 +31,19 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
         }
     }
 
-    static KendallCounts of(double[] x, OrderedValues y) {
-        int[] rankOfY = DenseRanks.of(y);
+    /**
+     * Counts pairs.
+     *
+     * @param rankOfY the ranks of y, in the order of {@code x}
+     * @param groupsY how many there are of each
+     */
+    static KendallCounts of(double[] x, int[] rankOfY, int[] groupsY) {
         if (rises(x)) {
             // As the days of sessions do, one session a day: nothing to be put in order, and no ties.
             int[] inOrder = new int[x.length];
             Arrays.setAll(inOrder, k -> k);
             return new KendallCounts(
-                    x.length,
-                    score(inOrder, rankOfY),
-                    Ties.of(DenseRanks.groups(rankOfY)),
-                    new Ties(0, 0, 0, x.length < 2));
+                    x.length, score(inOrder, rankOfY), Ties.of(groupsY), new Ties(0, 0, 0, x.length < 2));
         }
         int[] rankOfX = DenseRanks.of(x);
         int[] groupsX = DenseRanks.groups(rankOfX);
@@ -52,7 +54,7 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
             rankX[k] = rankOfX[byX[k]];
             rankY[k] = rankOfY[byX[k]];
         }
-        return new KendallCounts(x.length, score(rankX, rankY), Ties.of(DenseRanks.groups(rankOfY)), Ties.of(groupsX));
+        return new KendallCounts(x.length, score(rankX, rankY), Ties.of(groupsY), Ties.of(groupsX));
     }
 
     private static boolean rises(double[] x) {

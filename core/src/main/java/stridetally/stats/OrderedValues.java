@@ -1,5 +1,7 @@
 package stridetally.stats;
 
+import java.util.Optional;
+
 /**
  * Values whose order and ties are decided by {@link #compare} alone, so that two sessions with the same true mean are a
  * tie whatever the last bit of a double says.
@@ -23,6 +25,14 @@ public interface OrderedValues {
         for (int j = i + 1; j < size(); j++) {
             into[j] = difference(j, i);
         }
+    }
+
+    /**
+     * Whole numbers below 2^53 in the order of the values, and equal where these are, when there are such and fewer than {@link
+     * DenseRanks#MOST_PLACES} of them; not copied.
+     */
+    default Optional<long[]> wholes() {
+        return Optional.empty();
     }
 
     /** All values as doubles, in order. */

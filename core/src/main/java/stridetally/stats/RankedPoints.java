@@ -9,12 +9,16 @@ import java.util.Arrays;
 public final class RankedPoints {
     private final double[] x;
     private final OrderedValues y;
+    private final int[] ranks;
+    private final int[] groups;
     private final KendallCounts counts;
 
     private RankedPoints(double[] x, OrderedValues y) {
         this.x = x;
         this.y = y;
-        this.counts = KendallCounts.of(x, y);
+        this.ranks = DenseRanks.of(y);
+        this.groups = DenseRanks.groups(ranks);
+        this.counts = KendallCounts.of(x, ranks, groups);
     }
 
     /**
@@ -41,6 +45,27 @@ public final class RankedPoints {
 
     OrderedValues y() {
         return y;
+    }
+
+    /** The median of the values. At least 1 point. */
+    double medianOfY() {
+        int n = ranks.length;
+        double low = y.value(placeOf((n - 1) / 2));
+        double high = y.value(placeOf(n / 2));
+        return Descriptive.middle(low, high);
+    }
+
+    /** Where the value stands that is so many from the smallest, which is 0. */
+    private int placeOf(int position) {
+        int rank = 0;
+        for (int before = groups[0]; before <= position; before += groups[rank]) {
+            rank++;
+        }
+        int place = 0;
+        while (ranks[place] != rank) {
+            place++;
+        }
+        return place;
     }
 
     KendallCounts counts() {

@@ -57,7 +57,8 @@ public record TheilSenSlope(
         Ranks ranks = bounds.isEstimated() ? bounds.orElseThrow() : new Ranks(0, pairs - 1);
         double[] at = PairSlopes.of(points).at((pairs - 1) / 2, pairs / 2, ranks.low(), ranks.high());
         double slope = at[0] == at[1] ? at[0] : (at[0] + at[1]) / 2;
-        double intercept = medianOf(points.y().values()) - slope * medianOf(points.x());
+        double intercept =
+                points.medianOfY() - slope * Descriptive.median(points.x()).orElseThrow();
         if (!Double.isFinite(slope) || !Double.isFinite(intercept)) {
             return Estimate.notEstimable(Checks.BEYOND_RANGE);
         }
@@ -69,10 +70,6 @@ public record TheilSenSlope(
                 slope,
                 intercept,
                 bounds.flatMap(known -> interval(at[2], at[3], level))));
-    }
-
-    private static double medianOf(double[] values) {
-        return Descriptive.median(values).orElseThrow();
     }
 
     /** Ranks of slopes, from 0. */

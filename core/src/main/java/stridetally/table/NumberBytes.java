@@ -17,13 +17,19 @@ public final class NumberBytes {
     private static final int TEXT = (STEP - 1) * Long.BYTES;
     private static final int LENGTH_SHIFT = Long.SIZE - Byte.SIZE;
 
-    /** Up to 99.99, eight bytes hold the text, the comma and the length. */
-    private static final int HUNDREDTHS = 10_000;
+    /** Up to 999.999, eight bytes hold the text and the comma. */
+    private static final int THOUSANDTHS = 1_000_000;
 
-    private static final double HUNDRED = 100;
+    private static final int THOUSAND = 1_000;
+    private static final long TEXT_MASK = (1L << LENGTH_SHIFT) - 1;
 
     private final long[] known = new long[STEP << PLACE_BITS];
-    private final long[] ofHundredths = new long[HUNDREDTHS];
+
+    /** The signs before the point, of each whole number. */
+    private final long[] wholes = new long[THOUSAND];
+
+    /** The point, the signs behind it and the comma, of each number of thousandths. */
+    private final long[] parts = new long[THOUSAND];
 
     /** Appends the cell of a finite number, and the comma behind it, to rows that have room for 32 bytes more. */
     public void put(double number, ByteRows out) {
@@ -39,19 +45,37 @@ public final class NumberBytes {
         out.putWithin(table[place + 1], table[place + 2], last, (int) (last >>> LENGTH_SHIFT));
     }
 
-    /** The same for a whole number of hundredths: the values of tries are such, and lie close together. */
-    public void putHundredths(long hundredths, ByteRows out) {
-        if (hundredths < 0 || hundredths >= HUNDREDTHS) {
-            put(hundredths / HUNDRED, out);
-            return;
+    /**
+     * The same for a whole number of thousandths, when there are few: the values of tries, and most means of them, are such.
+     * False, with nothing appended, for too many.
+     */
+    public boolean putThousandths(long thousandths, ByteRows out) {
+        if (thousandths < 0 || thousandths >= THOUSANDTHS) {
+            return false;
         }
-        int place = (int) hundredths;
-        if (ofHundredths[place] == 0) {
-            String text = text(hundredths / HUNDRED);
-            ofHundredths[place] = ByteLongs.at(eights(text), 0) | (text.length() + 1L) << LENGTH_SHIFT;
+        int number = (int) thousandths;
+        int before = number / THOUSAND;
+        long whole = wholes[before];
+        long part = parts[number - before * THOUSAND];
+        if (whole == 0 || part == 0) {
+            learn(number);
+            return putThousandths(thousandths, out);
         }
-        long text = ofHundredths[place];
-        out.putWithin(text, (int) (text >>> LENGTH_SHIFT));
+        int length = (int) (whole >>> LENGTH_SHIFT);
+        long text = (whole & TEXT_MASK) | (part << (length * Byte.SIZE));
+        out.putWithin(text, length + (int) (part >>> LENGTH_SHIFT));
+        return true;
+    }
+
+    private void learn(int thousandths) {
+        String text = text(thousandths / (double) THOUSAND);
+        int point = text.indexOf('.');
+        wholes[thousandths / THOUSAND] = counted(text.substring(0, point));
+        parts[thousandths % THOUSAND] = counted(text.substring(point) + ",");
+    }
+
+    private static long counted(String few) {
+        return ByteLongs.at(eights(few), 0) | ((long) few.length() << LENGTH_SHIFT);
     }
 
     /** False for a text that is too long to be remembered. */
@@ -61,6 +85,7 @@ public final class NumberBytes {
             return false;
         }
         byte[] eights = eights(text);
+        eights[text.length()] = ',';
         known[place] = own;
         known[place + 1] = ByteLongs.at(eights, 0);
         known[place + 2] = ByteLongs.at(eights, Long.BYTES);
@@ -72,7 +97,6 @@ public final class NumberBytes {
         byte[] eights = new byte[TEXT];
         byte[] signs = text.getBytes(StandardCharsets.ISO_8859_1);
         System.arraycopy(signs, 0, eights, 0, signs.length);
-        eights[signs.length] = ',';
         return eights;
     }
 

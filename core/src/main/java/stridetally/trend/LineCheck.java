@@ -25,11 +25,9 @@ final class LineCheck {
 
     /** The points with their ranks, counted once for all rank statistics. */
     static Estimate<RankedPoints> ranked(Series series) {
-        return ranked(series, whyNot(series));
-    }
-
-    /** The same, when it is known what keeps them from being computed. */
-    static Estimate<RankedPoints> ranked(Series series, Optional<String> whyNot) {
-        return whyNot.isPresent() ? Estimate.notEstimable(whyNot.get()) : Estimate.of(series.ranked());
+        Optional<String> whyNot = whyNot(series);
+        return whyNot.isPresent()
+                ? Estimate.notEstimable(whyNot.get())
+                : Estimate.of(RankedPoints.of(series.days(), series.values()));
     }
 }

@@ -20,15 +20,20 @@ public record OwnLine(Estimate<StraightLine> line, Estimate<Double> lagOne) {
 
     /** Fits the line; the reason when it cannot be. */
     public static OwnLine of(Series series) {
-        return of(series, LineCheck.whyNot(series));
+        Optional<String> whyNot = LineCheck.whyNot(series);
+        return whyNot.isPresent()
+                ? none(whyNot.get())
+                : of(series.days(), series.values().values());
     }
 
-    static OwnLine of(Series series, Optional<String> whyNot) {
-        double[] days = series.days();
-        double[] values = series.values().values();
-        Estimate<StraightLine> line =
-                whyNot.isPresent() ? Estimate.notEstimable(whyNot.get()) : StraightLine.fit(days, values);
+    /** Of values and their days, which allow a line. */
+    static OwnLine of(double[] days, double[] values) {
+        Estimate<StraightLine> line = StraightLine.fit(days, values);
         return new OwnLine(line, line.flatMap(fit -> DurbinWatson.lagOne(fit.residuals(days, values))));
+    }
+
+    static OwnLine none(String why) {
+        return new OwnLine(Estimate.notEstimable(why), Estimate.notEstimable(why));
     }
 
     /** Change per week. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import stridetally.scoring.Session;
 import stridetally.stats.ExactMeans;
-import stridetally.stats.RankedPoints;
 
 /**
  * The points of one side of a goal, or of one bare series, in day order. Two sessions of a day, told apart by their
@@ -65,11 +64,6 @@ public record Series(Optional<LocalDate> origin, List<Point> points, List<HelpSh
     /** Date of the first point. */
     public Optional<LocalDate> first() {
         return points.isEmpty() ? Optional.empty() : Optional.of(points.get(0).date());
-    }
-
-    /** The values with their ranks, for every rank statistic of the series. */
-    RankedPoints ranked() {
-        return RankedPoints.of(days(), values());
     }
 
     /** The last point. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import stridetally.model.Goal;
 import stridetally.stats.Estimate;
+import stridetally.stats.ExactMeans;
 import stridetally.stats.Interval;
 import stridetally.stats.RankedPoints;
 import stridetally.stats.StraightLine;
@@ -97,8 +98,17 @@ public record TrendLine(
             AimLine aim,
             Estimate<Double> aimToday) {
         Optional<String> noLine = LineCheck.whyNot(series);
-        OwnLine own = OwnLine.of(series, noLine);
-        Estimate<RankedPoints> ranked = LineCheck.ranked(series, noLine);
+        OwnLine own;
+        Estimate<RankedPoints> ranked;
+        if (noLine.isPresent()) {
+            own = OwnLine.none(noLine.get());
+            ranked = Estimate.notEstimable(noLine.get());
+        } else {
+            double[] days = series.days();
+            ExactMeans values = series.values();
+            own = OwnLine.of(days, values.values());
+            ranked = Estimate.of(RankedPoints.of(days, values));
+        }
         RobustLine robust = RobustLine.of(ranked, LEVEL);
         RankTrend rank = RankTrend.of(ranked);
         Estimate<Double> latestMinusAim = series.latest()

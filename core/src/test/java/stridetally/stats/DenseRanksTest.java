@@ -36,6 +36,26 @@ class DenseRanksTest {
     }
 
     @Test
+    void wholeNumbersOfBothSignsUpToTheLargest() {
+        long largest = (1L << 53) - 1;
+        assertArrayEquals(new int[] {2, 0, 3, 1, 2}, DenseRanks.of(new long[] {0, -largest, largest, -1, 0}));
+    }
+
+    @ParameterizedTest
+    @MethodSource("stridetally.stats.Generators#seeds")
+    void sumsOfOneCountAreRankedAsTheirMeans(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        long[] sums = new long[1 + random.nextInt(300)];
+        int[] counts = new int[sums.length];
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] = random.nextInt(-60, 61) * 250_000_000L;
+            counts[i] = 5;
+        }
+        ExactMeans values = ExactMeans.of(sums, counts);
+        assertArrayEquals(DenseRanks.of(values.values()), DenseRanks.of(values));
+    }
+
+    @Test
     void placesStandInTheOrderOfTheirRanks() {
         int[] ranks = {1, 0, 2, 1, 0};
         int[] groups = DenseRanks.groups(ranks);
