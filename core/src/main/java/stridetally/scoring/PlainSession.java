@@ -16,6 +16,8 @@ public final class PlainSession {
     /** Sums up to this are exact as doubles, so one division rounds once. */
     private static final long WHOLE_DOUBLES = 1L << 53;
 
+    private static final int FEW = 12;
+
     /** So many first tries count for the best one. */
     private int counted;
 
@@ -55,12 +57,29 @@ public final class PlainSession {
             return false;
         }
         last = sorted[size - 1];
-        Arrays.sort(sorted, 0, size);
+        sort(sorted, size);
         int low = (size - 1) / 2;
         int high = size / 2;
         medianCount = low == high ? 1 : 2;
         medianSum = low == high ? sorted[low] : sorted[low] + sorted[high];
         return true;
+    }
+
+    /** Few values are put in order sooner than the library is called. */
+    private static void sort(long[] values, int count) {
+        if (count > FEW) {
+            Arrays.sort(values, 0, count);
+            return;
+        }
+        for (int next = 1; next < count; next++) {
+            long value = values[next];
+            int place = next;
+            while (place > 0 && values[place - 1] > value) {
+                values[place] = values[place - 1];
+                place--;
+            }
+            values[place] = value;
+        }
     }
 
     /** The tries of one run, when they stand in their order. */

@@ -100,20 +100,26 @@ public final class ExactMeans implements OrderedValues {
 
     /** {@inheritDoc} The same doubles as one by one, without looking at each when the values are small. */
     @Override
-    public void differences(int i, double[] into) {
+    public int slopes(int i, double[] x, double[] into, int used) {
         if (!small) {
-            OrderedValues.super.differences(i, into);
-            return;
+            return OrderedValues.super.slopes(i, x, into, used);
         }
         long[] all = sums;
         int[] of = counts;
         long sum = all[i];
         long count = of[i];
+        double from = x[i];
+        int next = used;
         for (int j = i + 1; j < all.length; j++) {
-            into[j] = of[j] == count
-                    ? (double) (all[j] - sum) / (count * Amount.ONE)
-                    : (double) (all[j] * count - sum * of[j]) / (count * of[j] * Amount.ONE);
+            double run = x[j] - from;
+            if (run != 0) {
+                double rise = of[j] == count
+                        ? (double) (all[j] - sum) / (count * Amount.ONE)
+                        : (double) (all[j] * count - sum * of[j]) / (count * of[j] * Amount.ONE);
+                into[next++] = PairSlopes.slope(rise, run);
+            }
         }
+        return next;
     }
 
     /** {@inheritDoc} The sums, when all have the same count. */

@@ -20,11 +20,20 @@ public interface OrderedValues {
     /** Value {@code i} less value {@code j}; exactly 0 when, and only when, they compare equal. */
     double difference(int i, int j);
 
-    /** {@link #difference} of each later value and value {@code i}: to {@code into[j]} for every j above i. */
-    default void differences(int i, double[] into) {
+    /**
+     * The slopes from value {@code i} to each later one at another x, in their order.
+     *
+     * @param into gets them from the place {@code used} on
+     * @return the place behind the last of them
+     */
+    default int slopes(int i, double[] x, double[] into, int used) {
+        int next = used;
         for (int j = i + 1; j < size(); j++) {
-            into[j] = difference(j, i);
+            if (x[j] != x[i]) {
+                into[next++] = PairSlopes.slope(difference(j, i), x[j] - x[i]);
+            }
         }
+        return next;
     }
 
     /**

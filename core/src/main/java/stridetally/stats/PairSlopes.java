@@ -20,17 +20,9 @@ interface PairSlopes {
     static PairSlopes held(RankedPoints points) {
         double[] x = points.x();
         double[] slopes = new double[Math.toIntExact(points.counts().pairsUsed())];
-        double[] rises = new double[x.length];
         int used = 0;
         for (int i = 0; i < x.length; i++) {
-            points.y().differences(i, rises);
-            double from = x[i];
-            for (int j = i + 1; j < x.length; j++) {
-                double run = x[j] - from;
-                if (run != 0) {
-                    slopes[used++] = slope(rises[j], run);
-                }
-            }
+            used = points.y().slopes(i, x, slopes, used);
         }
         return new Held(slopes);
     }

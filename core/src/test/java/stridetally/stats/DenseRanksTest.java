@@ -84,22 +84,28 @@ class DenseRanksTest {
 
     @ParameterizedTest
     @MethodSource("stridetally.stats.Generators#seeds")
-    void differencesTogetherAreThoseOneByOne(long seed) {
+    void slopesTogetherAreThoseOneByOne(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         boolean large = random.nextBoolean();
         long[] sums = new long[2 + random.nextInt(20)];
         int[] counts = new int[sums.length];
+        double[] x = new double[sums.length];
         for (int i = 0; i < sums.length; i++) {
             sums[i] = random.nextLong(-90_000_000_000L, 90_000_000_000L) * (large ? 10_000_000L : 1);
             counts[i] = 1 + random.nextInt(6);
+            x[i] = random.nextInt(12) * 7;
         }
         ExactMeans values = ExactMeans.of(sums, counts);
-        double[] together = new double[sums.length];
+        double[] together = new double[1 + sums.length];
         for (int i = 0; i < sums.length; i++) {
-            values.differences(i, together);
+            int behind = values.slopes(i, x, together, 1);
+            int place = 1;
             for (int j = i + 1; j < sums.length; j++) {
-                assertEquals(values.difference(j, i), together[j]);
+                if (x[j] != x[i]) {
+                    assertEquals(values.difference(j, i) / (x[j] - x[i]) + 0.0, together[place++]);
+                }
             }
+            assertEquals(place, behind);
         }
     }
 }
