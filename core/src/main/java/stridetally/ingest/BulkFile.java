@@ -14,6 +14,8 @@ import stridetally.problem.InputRefused;
  */
 record BulkFile(ByteSource bytes, LogRules rules, Optional<BulkForm> form, long data) {
     private static final int BYTE_ORDER_MARK = 3;
+    private static final int LOOKED_AT = 1 << 16;
+    private static final int NONE = -1;
 
     /** Looks at its start. Whatever is wrong with it is told by the usual reader. */
     static BulkFile of(ByteSource bytes, LogRules rules, LocalDate asOf) {
@@ -58,8 +60,37 @@ record BulkFile(ByteSource bytes, LogRules rules, Optional<BulkForm> form, long 
         }
     }
 
-    /** Behind the first line end from a place on. */
+    /**
+     * Behind a line end from a place on: the first one that a line with as many cells as the headings follows, since of those
+     * within quotes few are; behind the first one of all when none of some thousand is such.
+     */
     long behindLineEnd(long from) {
+        byte[] some;
+        try (InputStream in = form.orElseThrow().openAt(from)) {
+            some = in.readNBytes(LOOKED_AT);
+        } catch (IOException failed) {
+            throw TrialLog.unreadable(bytes.name(), failed);
+        }
+        char delimiter = form.orElseThrow().dialect().delimiter();
+        int start = NONE;
+        int cells = 0;
+        boolean quoted = false;
+        for (int place = 0; place < some.length; place++) {
+            if (some[place] == '\n') {
+                if (start != NONE && cells == form.orElseThrow().columns()) {
+                    return from + start;
+                }
+                start = place + 1;
+                cells = 1;
+                quoted = false;
+            }
+            quoted ^= some[place] == '"';
+            cells += some[place] == delimiter && !quoted ? 1 : 0;
+        }
+        return behindFirstLineEnd(from);
+    }
+
+    private long behindFirstLineEnd(long from) {
         long place = from;
         byte[] chunk = new byte[1 << 13];
         try (InputStream in = form.orElseThrow().openAt(from)) {

@@ -77,7 +77,7 @@ final class BulkJoin {
     }
 
     /** What was read next. */
-    void add(BulkStretch.Done done) {
+    void add(BulkHand.Done done) {
         Optional<BulkPart> part = done.part();
         if (part.isEmpty()) {
             close();

@@ -12,16 +12,16 @@ import stridetally.problem.ProblemTally;
  * The fast reader for long logs, one or many: what {@link UsualFile} gives of each, tries, problems and places.
  *
  * <p>How it goes. {@link BulkFile} looks whether a file is laid out plainly; one that is not is read by the usual reader, at
- * its turn. {@link BulkPlan} cuts the files into one stretch for each thread, cuts within a file falling behind a line end, on
- * the guess that this is not within quotes. Each {@link BulkStretch} reads its pieces into a sink of its own: in a
+ * its turn. {@link BulkPlan} cuts the files into stretches, cuts within a file falling behind a line end, on the guess that this
+ * is not within quotes. The {@link BulkHand} of each thread takes one after another and reads its pieces into a sink: in a
  * {@link BulkPart}, {@link ExpectedRows} recognizes most rows by their bytes, {@link ByteRecords} cuts the others into cells,
  * {@link PlainRows} takes those that it can prove plain, and {@link OddRows} takes each other record through the classes that read a small log, so that these stay the authority on
  * quotes, problems and places. When all is read, {@link BulkJoin} puts it together in the order of the files; the number of
- * threads changes nothing. A stretch that does not begin where the one before it ended was guessed wrongly and is read
- * again. What one record may decide for its whole file (an encoding other than UTF-8, a date order, a decimal comma, a
+ * threads, and who reads what, changes nothing. When a stretch does not begin where the one before it ended, that was guessed
+ * wrongly and all is read again. What one record may decide for its whole file (an encoding other than UTF-8, a date order, a decimal comma, a
  * second table) is not decided here: then all is read again, that file by the usual reader.
  *
- * @param parts the series numbers and the sink of each thread, in the order of the files
+ * @param parts the sink of each stretch, in the order of the files, with the series numbers of the thread that read it
  * @param files what was read of each file
  * @param problems of the rows of all files
  * @param complete false when there was no room for all; then nothing here holds but the numbers
@@ -36,8 +36,11 @@ public record BulkLog<S extends TrialSink>(
         files = List.copyOf(files);
     }
 
-    /** What was read by one thread. */
+    /** What was read of one stretch. */
     public record Part<S extends TrialSink>(SeriesNumbers numbers, S sink) {}
+
+    /** What one thread holds while it reads: the numbers of its series, and the sinks that it has filled, the last one still open. */
+    public record Held<S extends TrialSink>(SeriesNumbers numbers, List<S> sinks) {}
 
     /**
      * How logs are read in bulk.
@@ -46,8 +49,8 @@ public record BulkLog<S extends TrialSink>(
      * @param asOf tries of a later day are left out and counted
      * @param threads at most so many at once
      * @param students whose tries are wanted
-     * @param sinks makes the sink of a thread
-     * @param room whether a thread may go on reading into its part
+     * @param sinks makes the sink of a stretch; it is told those of the same thread, which are full
+     * @param room whether a thread may go on reading
      * @param watch is told how far the reading has come
      */
     public record How<S extends TrialSink>(
@@ -56,8 +59,8 @@ public record BulkLog<S extends TrialSink>(
             int threads,
             long smallestStretch,
             StudentRange students,
-            Function<SeriesNumbers, S> sinks,
-            Predicate<Part<S>> room,
+            Function<List<S>, S> sinks,
+            Predicate<Held<S>> room,
             BulkWatch watch) {
 
         /** Every student, with stretches that are worth a thread. */
@@ -65,8 +68,8 @@ public record BulkLog<S extends TrialSink>(
                 Function<ByteSource, LogRules> rules,
                 LocalDate asOf,
                 int threads,
-                Function<SeriesNumbers, S> sinks,
-                Predicate<Part<S>> room,
+                Function<List<S>, S> sinks,
+                Predicate<Held<S>> room,
                 BulkWatch watch) {
             this(rules, asOf, threads, SMALLEST_STRETCH, StudentRange.ALL, sinks, room, watch);
         }
@@ -112,16 +115,9 @@ public record BulkLog<S extends TrialSink>(
         }
         long[] bytes = {0};
         SeriesNumbers numbers = new SeriesNumbers();
-        S sink = how.sinks().apply(numbers);
-        new BulkStretch(
-                        BulkPlan.samples(files, count, size),
-                        numbers,
-                        sink,
-                        how.asOf(),
-                        StudentRange.ALL,
-                        more -> bytes[0] += more,
-                        () -> true)
-                .read();
+        S sink = how.sinks().apply(List.of());
+        new BulkHand(numbers, how.asOf(), StudentRange.ALL, more -> bytes[0] += more, () -> true)
+                .read(BulkPlan.samples(files, count, size), sink);
         return new Sample<>(new Part<>(numbers, sink), bytes[0], total);
     }
 }

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Who reads what: the files, one behind the other, cut into stretches of about the same size, one for each thread. A stretch
- * begins with a file or behind a line end of one, on the guess that this is not within quotes.
+ * What is read at once: the files, one behind the other, cut into stretches, of which each thread takes the next one that is left.
+ * A stretch begins with a file or behind a line end of one, on the guess that this is not within quotes. Each is a part of what
+ * is left, so that the last ones are short and no thread waits long for another.
  */
 final class BulkPlan {
     /** From a record's first byte on, every record that begins before {@code stop}. */
@@ -13,20 +14,26 @@ final class BulkPlan {
 
     private BulkPlan() {}
 
+    /** At most so many for each thread, since each has a sink. Ours. */
+    private static final int STRETCHES = 12;
+
+    /** A stretch is one of so many parts for each thread of what is left. Ours. */
+    private static final double SHARES = 2;
+
     /** The stretches in the order of the files; none is empty. */
-    static List<List<Piece>> stretches(List<BulkFile> files, int most, long smallest) {
+    static List<List<Piece>> stretches(List<BulkFile> files, int threads, long smallest) {
         long total = 0;
         for (BulkFile file : files) {
             total += weight(file);
         }
-        long stretches = Math.max(1, Math.min(most, total / smallest));
+        List<Long> cuts = cuts(total, threads, smallest);
         List<List<Piece>> plan = new ArrayList<>(List.of(new ArrayList<>()));
         long before = 0;
         for (BulkFile file : files) {
-            List<Long> starts = starts(file, before, total, stretches);
+            List<Long> starts = starts(file, before, cuts);
             for (int one = 0; one < starts.size(); one++) {
                 boolean first = one == 0;
-                if (first ? isNext(plan, before + weight(file) / 2, total, stretches) : true) {
+                if (first ? isNext(plan, before + weight(file) / 2, cuts) : true) {
                     plan.add(new ArrayList<>());
                 }
                 long stop = one + 1 < starts.size() ? starts.get(one + 1) : Long.MAX_VALUE;
@@ -38,20 +45,35 @@ final class BulkPlan {
         return plan;
     }
 
+    /** Where stretches end, but for the last one, counted through all files. */
+    private static List<Long> cuts(long total, int threads, long smallest) {
+        List<Long> cuts = new ArrayList<>();
+        long at = 0;
+        while (threads > 1 && cuts.size() + 1 < STRETCHES * threads) {
+            at += Math.max(smallest, (long) ((total - at) / (SHARES * threads)));
+            if (total - at < smallest) {
+                break;
+            }
+            cuts.add(at);
+        }
+        return cuts;
+    }
+
     /** Whether a file that is not cut at its start belongs to the next stretch: its middle lies there. */
-    private static boolean isNext(List<List<Piece>> plan, long middle, long total, long stretches) {
-        return !plan.get(plan.size() - 1).isEmpty() && middle / (double) total * stretches >= plan.size();
+    private static boolean isNext(List<List<Piece>> plan, long middle, List<Long> cuts) {
+        long behind = cuts.stream().filter(cut -> cut <= middle).count();
+        return !plan.get(plan.size() - 1).isEmpty() && behind >= plan.size();
     }
 
     /** Where the pieces of a file begin: its data, then the first line end behind each cut that falls into it. */
-    private static List<Long> starts(BulkFile file, long before, long total, long stretches) {
+    private static List<Long> starts(BulkFile file, long before, List<Long> cuts) {
         List<Long> starts = new ArrayList<>(List.of(file.data()));
         if (!file.cuts()) {
             return starts;
         }
         long size = file.bytes().size();
-        for (long cut = 1; cut < stretches; cut++) {
-            long place = total / stretches * cut - before;
+        for (long cut : cuts) {
+            long place = cut - before;
             if (place > file.data() && place < size) {
                 long start = file.behindLineEnd(place);
                 if (start > starts.get(starts.size() - 1) && start < size) {

@@ -4,14 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import stridetally.problem.InputRefused;
 
 /** One reading of logs by several threads, see {@link BulkLog}. */
 final class BulkReading<S extends TrialSink> {
-    private record Share<S extends TrialSink>(BulkStretch stretch, BulkLog.Part<S> part) {}
+    /** What was read of a stretch. */
+    private record Share<S extends TrialSink>(List<BulkHand.Done> done, BulkLog.Part<S> part) {}
+
+    /** What one thread has read: its shares, by the number of their stretch. */
+    private record Read<S extends TrialSink>(BulkHand hand, SortedMap<Integer, Share<S>> shares) {}
 
     private final List<BulkFile> files;
     private final BulkLog.How<S> how;
@@ -25,24 +32,15 @@ final class BulkReading<S extends TrialSink> {
 
     /** Reads; empty when some files must be read by the other reader, see {@link #unproven}. */
     Optional<BulkLog<S>> read() {
-        List<Share<S>> shares = new ArrayList<>();
-        for (List<BulkPlan.Piece> pieces : BulkPlan.stretches(files, how.threads(), how.smallestStretch())) {
-            shares.add(share(pieces));
+        List<List<BulkPlan.Piece>> stretches =
+                new ArrayList<>(BulkPlan.stretches(files, how.threads(), how.smallestStretch()));
+        List<Read<S>> read = inParallel(stretches);
+        // What was learned within a wrong stretch is in the numbers and notes of its thread, so all is read again; that
+        // is rare.
+        while (!full.get() && correct(stretches, inOrder(read))) {
+            read = inParallel(stretches);
         }
-        inParallel(shares);
-        for (int i = 1; i < shares.size() && !full.get(); i++) {
-            Optional<BulkPlan.Piece> right =
-                    rightly(shares.get(i - 1).stretch(), shares.get(i).stretch());
-            if (right.isPresent()) {
-                List<BulkPlan.Piece> pieces =
-                        new ArrayList<>(shares.get(i).stretch().pieces());
-                pieces.set(0, right.get());
-                Share<S> again = share(pieces);
-                again.stretch().read();
-                shares.set(i, again);
-            }
-        }
-        return joined(shares);
+        return joined(read);
     }
 
     /** Places of the files that {@link #read} could not prove. */
@@ -50,39 +48,55 @@ final class BulkReading<S extends TrialSink> {
         return unproven;
     }
 
-    private Share<S> share(List<BulkPlan.Piece> pieces) {
-        SeriesNumbers numbers = new SeriesNumbers();
-        BulkLog.Part<S> part = new BulkLog.Part<>(numbers, how.sinks().apply(numbers));
-        return new Share<>(
-                new BulkStretch(
-                        pieces, numbers, part.sink(), how.asOf(), how.students(), how.watch(), () -> hasRoom(part)),
-                part);
+    private List<Read<S>> inParallel(List<List<BulkPlan.Piece>> stretches) {
+        AtomicInteger next = new AtomicInteger();
+        List<FutureTask<Read<S>>> tasks = new ArrayList<>();
+        for (int thread = 0; thread < Math.min(how.threads(), stretches.size()); thread++) {
+            tasks.add(new FutureTask<>(() -> oneByOne(stretches, next)));
+        }
+        for (FutureTask<Read<S>> task : tasks.subList(1, tasks.size())) {
+            Thread thread = new Thread(task, "stretches of logs");
+            thread.setDaemon(true);
+            thread.start();
+        }
+        tasks.get(0).run();
+        List<Read<S>> read = new ArrayList<>();
+        for (FutureTask<Read<S>> task : tasks) {
+            read.add(wait(task));
+        }
+        return read;
     }
 
-    private boolean hasRoom(BulkLog.Part<S> part) {
-        if (!how.room().test(part)) {
+    /** Reads one stretch after another that no other thread has taken. */
+    private Read<S> oneByOne(List<List<BulkPlan.Piece>> stretches, AtomicInteger next) {
+        BulkLog.Held<S> held = new BulkLog.Held<>(new SeriesNumbers(), new ArrayList<>());
+        BulkHand hand = new BulkHand(held.numbers(), how.asOf(), how.students(), how.watch(), () -> hasRoom(held));
+        SortedMap<Integer, Share<S>> shares = new TreeMap<>();
+        for (int one = next.getAndIncrement(); one < stretches.size() && !full.get(); one = next.getAndIncrement()) {
+            S sink = how.sinks().apply(held.sinks());
+            held.sinks().add(sink);
+            List<BulkHand.Done> done = hand.read(stretches.get(one), sink);
+            shares.put(one, new Share<>(done, new BulkLog.Part<>(held.numbers(), sink)));
+        }
+        return new Read<>(hand, shares);
+    }
+
+    private boolean hasRoom(BulkLog.Held<S> held) {
+        if (!how.room().test(held)) {
             full.set(true);
         }
         return !full.get();
     }
 
-    private void inParallel(List<Share<S>> shares) {
-        List<FutureTask<BulkStretch>> tasks = new ArrayList<>();
-        for (Share<S> share : shares) {
-            tasks.add(new FutureTask<>(share.stretch()::read));
-        }
-        for (FutureTask<BulkStretch> task : tasks.subList(1, tasks.size())) {
-            Thread thread = new Thread(task, "stretch of logs");
-            thread.setDaemon(true);
-            thread.start();
-        }
-        tasks.get(0).run();
-        tasks.forEach(BulkReading::wait);
+    private static <S extends TrialSink> List<Share<S>> inOrder(List<Read<S>> read) {
+        SortedMap<Integer, Share<S>> shares = new TreeMap<>();
+        read.forEach(one -> shares.putAll(one.shares()));
+        return new ArrayList<>(shares.values());
     }
 
-    private static void wait(FutureTask<BulkStretch> task) {
+    private static <R> R wait(FutureTask<R> task) {
         try {
-            task.get();
+            return task.get();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new InputRefused("reading was interrupted", stopped);
@@ -97,13 +111,28 @@ final class BulkReading<S extends TrialSink> {
         }
     }
 
+    /** Puts right where stretches begin that were guessed wrongly; false when none was. */
+    private boolean correct(List<List<BulkPlan.Piece>> stretches, List<Share<S>> shares) {
+        boolean wrong = false;
+        for (int one = 1; one < shares.size(); one++) {
+            BulkPlan.Piece guessed = stretches.get(one).get(0);
+            Optional<BulkPlan.Piece> right = rightly(shares.get(one - 1).done(), guessed);
+            if (right.isPresent()) {
+                List<BulkPlan.Piece> pieces = new ArrayList<>(stretches.get(one));
+                pieces.set(0, right.get());
+                stretches.set(one, pieces);
+                wrong = true;
+            }
+        }
+        return wrong;
+    }
+
     /** The first piece of a stretch as it should have been, when the guess where it begins was wrong. */
-    private static Optional<BulkPlan.Piece> rightly(BulkStretch before, BulkStretch guessed) {
-        if (before.done().isEmpty()) {
+    private static Optional<BulkPlan.Piece> rightly(List<BulkHand.Done> before, BulkPlan.Piece first) {
+        if (before.isEmpty()) {
             return Optional.empty();
         }
-        Optional<BulkPart> last = before.done().get(before.done().size() - 1).part();
-        BulkPlan.Piece first = guessed.pieces().get(0);
+        Optional<BulkPart> last = before.get(before.size() - 1).part();
         if (last.isEmpty()
                 || !last.get().proven()
                 || last.get().form().bytes() != first.file().bytes()
@@ -115,18 +144,18 @@ final class BulkReading<S extends TrialSink> {
         return Optional.of(new BulkPlan.Piece(first.file(), end, Math.max(first.stop(), end)));
     }
 
-    private Optional<BulkLog<S>> joined(List<Share<S>> shares) {
+    private Optional<BulkLog<S>> joined(List<Read<S>> read) {
         BulkJoin join = new BulkJoin();
         List<BulkLog.Part<S>> parts = new ArrayList<>();
-        for (Share<S> share : shares) {
-            share.stretch().done().forEach(join::add);
-            share.stretch().addCounted(join.problems());
+        for (Share<S> share : inOrder(read)) {
+            share.done().forEach(join::add);
             parts.add(share.part());
         }
-        List<LogFile> read = join.files();
+        read.forEach(one -> one.hand().addCounted(join.problems()));
+        List<LogFile> found = join.files();
         unproven = full.get() ? Set.of() : join.unproven();
         return unproven.isEmpty()
-                ? Optional.of(new BulkLog<>(parts, read, join.problems(), !full.get()))
+                ? Optional.of(new BulkLog<>(parts, found, join.problems(), !full.get()))
                 : Optional.empty();
     }
 }

@@ -22,7 +22,6 @@ final class PlainRows {
 
     private final int columns;
     private final Settings settings;
-    private final TrialSink sink;
     private final int lastDay;
     private final int date;
     private final int value;
@@ -37,6 +36,7 @@ final class PlainRows {
     private final PlainWords words;
     private final PlainNotes notes = new PlainNotes();
     private PlainValue tried = new PlainValue();
+    private TrialSink sink;
     private long rows;
     private long ahead;
 
@@ -70,6 +70,11 @@ final class PlainRows {
         this.help = form.column(TrialColumn.HELP);
         this.prompt = form.column(TrialColumn.PROMPT);
         this.label = form.column(TrialColumn.SESSION);
+    }
+
+    /** Where the tries go from now on. */
+    void into(TrialSink other) {
+        sink = other;
     }
 
     /** Takes a record, or refuses it untouched. */

@@ -2,6 +2,7 @@ package stridetally.scoring;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
 import stridetally.ingest.BulkLog;
 import stridetally.ingest.SeriesNumbers;
@@ -20,6 +21,11 @@ public final class LogRuns implements SeriesSessions {
     /** By part: the joined number of an own label. */
     private final List<int[]> labels = new ArrayList<>();
 
+    /** The same by the numbers of a thread, which several parts share. */
+    private final IdentityHashMap<SeriesNumbers, int[]> localOf = new IdentityHashMap<>();
+
+    private final IdentityHashMap<SeriesNumbers, int[]> labelOf = new IdentityHashMap<>();
+
     /** The parts in file order, of which there is one at least. The numbers of the first go on to be those of all. */
     public LogRuns(List<BulkLog.Part<TrialRuns>> parts) {
         this.numbers = parts.get(0).numbers();
@@ -28,24 +34,32 @@ public final class LogRuns implements SeriesSessions {
 
     /** One more part, whose tries stand behind all others. */
     void add(SeriesNumbers own, TrialRuns runs) {
-        int[] localOf = new int[Math.max(numbers.size(), own.size())];
-        Arrays.fill(localOf, -1);
+        parts.add(runs);
+        local.add(localOf.computeIfAbsent(own, this::localOf));
+        labels.add(labelOf.computeIfAbsent(own, this::labelOf));
+    }
+
+    private int[] localOf(SeriesNumbers own) {
+        int[] of = new int[Math.max(numbers.size(), own.size())];
+        Arrays.fill(of, -1);
         for (int series = 0; series < own.size(); series++) {
             int joined = own == numbers ? series : numbers.number(own.key(series));
-            if (joined >= localOf.length) {
-                int before = localOf.length;
-                localOf = Arrays.copyOf(localOf, joined + joined / 2 + 1);
-                Arrays.fill(localOf, before, localOf.length, -1);
+            if (joined >= of.length) {
+                int before = of.length;
+                of = Arrays.copyOf(of, joined + joined / 2 + 1);
+                Arrays.fill(of, before, of.length, -1);
             }
-            localOf[joined] = series;
+            of[joined] = series;
         }
-        int[] labelOf = new int[own.labels()];
-        for (int label = 0; label < labelOf.length; label++) {
-            labelOf[label] = numbers.label(own.labelText(label));
+        return of;
+    }
+
+    private int[] labelOf(SeriesNumbers own) {
+        int[] of = new int[own.labels()];
+        for (int label = 0; label < of.length; label++) {
+            of[label] = numbers.label(own.labelText(label));
         }
-        parts.add(runs);
-        local.add(localOf);
-        labels.add(labelOf);
+        return of;
     }
 
     @Override

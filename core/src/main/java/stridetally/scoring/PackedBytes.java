@@ -1,5 +1,7 @@
 package stridetally.scoring;
 
+import stridetally.table.ByteLongs;
+
 /**
  * A place in a page of bytes, at which numbers are written or read: short ones in few bytes, seven bits each, the lowest
  * first. Hot loop: used again for one page after another. Not for several threads.
@@ -65,6 +67,13 @@ final class PackedBytes {
                 | ((from[place + 1] & 0xff) << 8)
                 | ((from[place + 2] & 0xff) << 16)
                 | (from[place + 3] << 24);
+    }
+
+    /** Two of {@link #putInt}, the first one lowest. */
+    long nextTwoInts() {
+        int place = at;
+        at = place + Long.BYTES;
+        return ByteLongs.at(page, place);
     }
 
     long next() {

@@ -36,8 +36,9 @@ final class RunCursor {
     /** Goes to a run by its address. */
     void go(int one) {
         bytes.go(runs.page(one), one & TrialRuns.PAGE - 1);
-        before = bytes.nextInt();
-        int dayAndLabel = bytes.nextInt();
+        long head = bytes.nextTwoInts();
+        before = (int) head;
+        int dayAndLabel = (int) (head >>> Integer.SIZE);
         day = dayAndLabel >> 1;
         label = (dayAndLabel & TrialRuns.LABELLED) == 0 ? 0 : bytes.nextInt();
         count = bytes.nextByte();

@@ -12,6 +12,7 @@ public final class SeriesWalk {
     private final LogRuns log;
     private final RunCursor cursor;
     private final Optional<RunCursor> lone;
+    private final RunChains chains = new RunChains();
     private int runs;
     private int[] part = new int[64];
     private int[] address = new int[64];
@@ -46,18 +47,26 @@ public final class SeriesWalk {
      * and label is one session then.
      */
     public void over(int... series) {
-        runs = 0;
         next = 0;
         labelled = false;
         members = series.length;
+        chains.clear();
         for (int one = 0; one < log.parts(); one++) {
             for (int which = 0; which < members; which++) {
-                int from = runs;
-                cursor.over(log.part(one), log.local(one, series[which]));
-                while (cursor.nextRun()) {
-                    note(one, which);
-                }
-                turn(from);
+                chains.add(log.part(one), log.part(one).lastRun(log.local(one, series[which])));
+            }
+        }
+        chains.measure();
+        runs = 0;
+        for (int chain = 0; chain < chains.count(); chain++) {
+            int start = runs;
+            runs += chains.length(chain);
+            room();
+            cursor.over(log.part(chain / members), log.local(chain / members, series[chain % members]));
+            // A chain is gone along from its end.
+            for (int run = runs - 1; run >= start; run--) {
+                cursor.nextRun();
+                note(run, chain / members, chain % members);
             }
         }
         sort();
@@ -152,37 +161,25 @@ public final class SeriesWalk {
         return tries().group(day(), label(), members);
     }
 
-    private void note(int one, int which) {
-        if (runs == part.length) {
-            part = Arrays.copyOf(part, runs * 2);
-            address = Arrays.copyOf(address, runs * 2);
-            day = Arrays.copyOf(day, runs * 2);
-            label = Arrays.copyOf(label, runs * 2);
-            order = Arrays.copyOf(order, runs * 2);
-            member = Arrays.copyOf(member, runs * 2);
-        }
-        part[runs] = one;
-        member[runs] = which;
-        address[runs] = cursor.address();
-        day[runs] = cursor.day();
-        label[runs] = log.label(one, cursor.label());
-        labelled |= label[runs] != 0;
-        runs++;
-    }
-
-    /** The runs of a part came the last first. */
-    private void turn(int from) {
-        for (int one = from, other = runs - 1; one < other; one++, other--) {
-            swap(address, one, other);
-            swap(day, one, other);
-            swap(label, one, other);
+    private void room() {
+        if (runs > part.length) {
+            int more = Math.max(runs, part.length * 2);
+            part = Arrays.copyOf(part, more);
+            address = Arrays.copyOf(address, more);
+            day = Arrays.copyOf(day, more);
+            label = Arrays.copyOf(label, more);
+            order = Arrays.copyOf(order, more);
+            member = Arrays.copyOf(member, more);
         }
     }
 
-    private static void swap(int[] of, int one, int other) {
-        int kept = of[one];
-        of[one] = of[other];
-        of[other] = kept;
+    private void note(int run, int one, int which) {
+        part[run] = one;
+        member[run] = which;
+        address[run] = cursor.address();
+        day[run] = cursor.day();
+        label[run] = log.label(one, cursor.label());
+        labelled |= label[run] != 0;
     }
 
     private void sort() {

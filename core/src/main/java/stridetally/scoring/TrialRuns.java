@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import stridetally.ingest.ReadingKind;
 import stridetally.ingest.TrialSink;
+import stridetally.table.ByteLongs;
 
 /**
  * The tries of one part of a long log, packed by runs: tries of one series, day and label that came in a row. A log in the
@@ -40,9 +41,9 @@ public final class TrialRuns implements TrialSink {
     static final int RANK_BITS = 4;
     private static final int HIGHEST_RANK = (1 << RANK_BITS) - 2;
 
-    private final List<byte[]> pages = new ArrayList<>();
-    private final PackedBytes free = new PackedBytes();
-    private byte[] page = new byte[0];
+    private final List<byte[]> pages;
+    private final PackedBytes free;
+    private byte[] page;
     private int[] lastRun = new int[1 << 10];
     private long runs;
     private int openSeries = -1;
@@ -52,7 +53,21 @@ public final class TrialRuns implements TrialSink {
 
     /** Without tries. */
     public TrialRuns() {
+        this.pages = new ArrayList<>();
+        this.free = new PackedBytes();
+        this.page = new byte[0];
         free.go(page, PAGE);
+    }
+
+    private TrialRuns(TrialRuns before) {
+        this.pages = before.pages;
+        this.free = before.free;
+        this.page = before.page;
+    }
+
+    /** Another one without tries, whose tries will lie on the pages of this one behind its own; it takes no more itself then. */
+    public TrialRuns next() {
+        return new TrialRuns(this);
     }
 
     @Override
@@ -140,6 +155,11 @@ public final class TrialRuns implements TrialSink {
         return pages.get(address >>> PAGE_BITS);
     }
 
+    /** The run before one of its series. */
+    int before(int address) {
+        return (int) ByteLongs.at(page(address), address & (PAGE - 1));
+    }
+
     /** The last run of a series; {@link #NONE} when it has none here, as for a number below 0. */
     int lastRun(int series) {
         return series < 0 || series >= lastRun.length ? NONE : lastRun[series];
@@ -161,9 +181,14 @@ public final class TrialRuns implements TrialSink {
         return count;
     }
 
-    /** Bytes in which the tries are held; of pages that were begun, only what is used. */
+    /** Bytes in which the tries are held, and those before them on the same pages; of pages that were begun, only what is used. */
     public long bytes() {
-        return Math.max(0L, pages.size() - 1L) * PAGE + (pages.isEmpty() ? 0 : free.at()) + 4L * lastRun.length;
+        return Math.max(0L, pages.size() - 1L) * PAGE + (pages.isEmpty() ? 0 : free.at()) + seriesBytes();
+    }
+
+    /** Bytes that say where the runs of each series end. */
+    public long seriesBytes() {
+        return (long) Integer.BYTES * lastRun.length;
     }
 
     /** Whether more can be addressed. */

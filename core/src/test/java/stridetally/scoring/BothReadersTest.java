@@ -262,7 +262,9 @@ final class BothReadersTest {
                 parts,
                 64,
                 StudentRange.ALL,
-                any -> new TrialRuns(),
+                before -> before.isEmpty()
+                        ? new TrialRuns()
+                        : before.get(before.size() - 1).next(),
                 any -> true,
                 BulkWatch.NONE);
         BulkLog<TrialRuns> log = BulkLog.read(List.of(new LogBytes(bytes)), how);

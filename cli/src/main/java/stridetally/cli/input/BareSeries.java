@@ -42,8 +42,11 @@ public final class BareSeries {
         List<Integer> chosen = chosen(log.sessions(), narrow);
         SeriesNumbers numbers = log.sessions().numbers();
         chosen.sort((one, other) -> {
+            // What the numbers are depends on who has read what.
             int order = byKey(numbers.key(one), numbers.key(other));
-            return order != 0 ? order : Integer.compare(one, other);
+            return order != 0
+                    ? order
+                    : numbers.key(one).use().compareTo(numbers.key(other).use());
         });
         List<int[]> together = new ArrayList<>();
         int start = 0;

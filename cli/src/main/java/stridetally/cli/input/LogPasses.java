@@ -98,10 +98,16 @@ public final class LogPasses {
                         source -> LogRead.rules(settings, wanted.how(), source),
                         wanted.how().asOf(),
                         plan.threads(),
-                        any -> new TrialRuns(),
+                        LogPasses::sink,
                         plan::hasRoom,
                         watch)
                 .only(range);
+    }
+
+    private static TrialRuns sink(List<TrialRuns> before) {
+        return before.isEmpty()
+                ? new TrialRuns()
+                : before.get(before.size() - 1).next();
     }
 
     private void take(LogRead read) {

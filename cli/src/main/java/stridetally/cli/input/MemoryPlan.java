@@ -35,12 +35,13 @@ record MemoryPlan(long limit, int threads) {
     private static final double MEGABYTE = 1 << 20;
 
     /** Whether a thread may go on. */
-    boolean hasRoom(BulkLog.Part<TrialRuns> part) {
-        return part.sink().addressable() && bytes(part) < limit / threads;
-    }
-
-    private static long bytes(BulkLog.Part<TrialRuns> part) {
-        return part.sink().bytes() + SERIES_BYTES * part.numbers().size();
+    boolean hasRoom(BulkLog.Held<TrialRuns> held) {
+        TrialRuns last = held.sinks().get(held.sinks().size() - 1);
+        long bytes = SERIES_BYTES * held.numbers().size() + last.bytes() - last.seriesBytes();
+        for (TrialRuns sink : held.sinks()) {
+            bytes += sink.seriesBytes();
+        }
+        return last.addressable() && bytes < limit / threads;
     }
 
     /** The ranges, in order; one of all students when they fit. */

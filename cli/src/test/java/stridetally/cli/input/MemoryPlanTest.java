@@ -96,8 +96,15 @@ class MemoryPlanTest {
         BulkLog.Part<TrialRuns> part = all.parts().get(0);
         long taken =
                 part.sink().bytes() + MemoryPlan.SERIES_BYTES * part.numbers().size();
-        assertTrue(new MemoryPlan(2 * taken + 2, 2).hasRoom(part));
-        assertFalse(new MemoryPlan(2 * taken, 2).hasRoom(part));
+        BulkLog.Held<TrialRuns> held = new BulkLog.Held<>(part.numbers(), List.of(part.sink()));
+        assertTrue(new MemoryPlan(2 * taken + 2, 2).hasRoom(held));
+        assertFalse(new MemoryPlan(2 * taken, 2).hasRoom(held));
+        // By hand: a second sink on the same pages has 1,024 series of 4 bytes of its own.
+        long both = taken + 4 * 1_024;
+        BulkLog.Held<TrialRuns> two = new BulkLog.Held<>(
+                part.numbers(), List.of(part.sink(), part.sink().next()));
+        assertTrue(new MemoryPlan(2 * both + 2, 2).hasRoom(two));
+        assertFalse(new MemoryPlan(2 * both, 2).hasRoom(two));
     }
 
     private static Bytes log() {

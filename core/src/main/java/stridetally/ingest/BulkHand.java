@@ -11,65 +11,55 @@ import stridetally.problem.InputRefused;
 import stridetally.problem.ProblemTally;
 
 /**
- * One thread's share of the logs, read piece by piece into one sink, so that a hundred files cost no more than one. A
- * thread's own.
+ * Reads stretches of the logs, piece by piece, each stretch into a sink of its own; what was understood of one is known in the
+ * next, so that a hundred files cost no more than one. A thread's own.
  */
-final class BulkStretch {
+final class BulkHand {
     /** What was read of a piece: by the fast reader, or a whole file by the usual one. */
     record Done(
             BulkPlan.Piece piece, Optional<BulkPart> part, Optional<LogFile> file, Optional<ProblemTally> problems) {}
 
-    private final List<BulkPlan.Piece> pieces;
     private final SeriesNumbers numbers;
-    private final TrialSink sink;
     private final LocalDate asOf;
     private final StudentRange students;
     private final BulkWatch watch;
     private final BooleanSupplier room;
-    private final List<Done> done = new ArrayList<>();
 
     /** By headings and source: what was understood of one file is known in the next. */
     private final Map<List<String>, PlainRows> plain = new LinkedHashMap<>();
 
-    BulkStretch(
-            List<BulkPlan.Piece> pieces,
-            SeriesNumbers numbers,
-            TrialSink sink,
-            LocalDate asOf,
-            StudentRange students,
-            BulkWatch watch,
-            BooleanSupplier room) {
-        this.pieces = pieces;
+    BulkHand(SeriesNumbers numbers, LocalDate asOf, StudentRange students, BulkWatch watch, BooleanSupplier room) {
         this.numbers = numbers;
-        this.sink = sink;
         this.asOf = asOf;
         this.students = students;
         this.watch = watch;
         this.room = room;
     }
 
-    /** Reads all pieces, or up to where there is no more room. */
-    BulkStretch read() {
+    /** Reads all pieces of a stretch, in order, or up to where there is no more room. */
+    List<Done> read(List<BulkPlan.Piece> pieces, TrialSink sink) {
+        List<Done> done = new ArrayList<>();
         for (BulkPlan.Piece piece : pieces) {
             if (!room.getAsBoolean()) {
-                return this;
+                return done;
             }
             Optional<BulkForm> form = piece.file().form();
-            done.add(form.isPresent() ? fast(piece, form.get()) : usual(piece));
+            done.add(form.isPresent() ? fast(piece, form.get(), sink) : usual(piece, sink));
         }
-        return this;
+        return done;
     }
 
-    private Done fast(BulkPlan.Piece piece, BulkForm form) {
+    private Done fast(BulkPlan.Piece piece, BulkForm form, TrialSink sink) {
         List<String> alike = new ArrayList<>(form.form().headings());
         alike.add(form.rules().source());
         PlainRows rows = plain.computeIfAbsent(alike, any -> new PlainRows(form, numbers, sink, students));
+        rows.into(sink);
         OddRows odd = new OddRows(form, numbers, sink, students);
         BulkPart part = new BulkPart(form, piece.start(), piece.stop(), odd, rows);
         return new Done(piece, Optional.of(part.read(watch, room)), Optional.empty(), Optional.empty());
     }
 
-    private Done usual(BulkPlan.Piece piece) {
+    private Done usual(BulkPlan.Piece piece, TrialSink sink) {
         BulkFile file = piece.file();
         TrialFeed feed = new TrialFeed(numbers, file.rules().settings(), sink);
         // The tries of a sink stand in the order of their files already.
@@ -85,15 +75,6 @@ final class BulkStretch {
         }
         watch.read(file.bytes().textSize());
         return new Done(piece, Optional.empty(), Optional.of(read), Optional.of(reading.problems()));
-    }
-
-    List<BulkPlan.Piece> pieces() {
-        return pieces;
-    }
-
-    /** What was read, in order. */
-    List<Done> done() {
-        return done;
     }
 
     /** Adds the notes that were only counted. */
