@@ -116,9 +116,8 @@ final class CellScan {
     int overCell(int from) {
         begin();
         int place = unquoted(from);
-        return place >= 0 && place < window.limit() && !odd && kinds[buffer[place] & 0xff] == ByteKinds.DELIMITER
-                ? place + 1
-                : MORE;
+        // The line end behind the last byte is no delimiter.
+        return place >= 0 && !odd && kinds[buffer[place] & 0xff] == ByteKinds.DELIMITER ? place + 1 : MORE;
     }
 
     /**

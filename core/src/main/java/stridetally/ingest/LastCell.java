@@ -14,7 +14,7 @@ final class LastCell {
     /** Behind the cell that begins at a place and its delimiter; below 0 when it is not plain, or not at hand as a whole. */
     int over(ByteRecords records, int place) {
         byte[] bytes = records.bytes();
-        if (size > 0 && place + LONGEST <= records.limit() && ByteLongs.same(text, 0, bytes, place, size)) {
+        if (size > 0 && place + size <= records.limit() && ByteLongs.same(text, 0, bytes, place, size)) {
             return place + size;
         }
         int end = records.overCell(place);

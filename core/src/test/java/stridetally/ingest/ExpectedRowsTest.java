@@ -125,6 +125,24 @@ final class ExpectedRowsTest {
         assertEquals(0, recognized);
     }
 
+    /** The bytes are read window by window; here each of the last bytes of a row stands once where one ends. */
+    @Test
+    void aWindowMayEndAnywhereBehindTheWordsOfARow() throws IOException {
+        for (String row : List.of(
+                "S1,2025-01-06,school,line-steps,1,3,steps,independent," + "o".repeat(230) + ",\n",
+                "S" + "1".repeat(200) + ",2025-01-06,school,line-steps,1,3,steps,independent,obs,\n",
+                "S" + "1".repeat(200) + ",2025-01-06,school,line-steps,1,3,,independent,the observer of today,\n")) {
+            int rows = ByteWindow.SIZE / row.length() + 3;
+            for (int before = 0; before < 40; before++) {
+                String shift = "x".repeat((ByteWindow.SIZE + before) % row.length());
+                recognized = 0;
+                read(row.replace(",\n", "," + shift + "\n") + row.repeat(rows - 1));
+                assertTrue(recognized >= rows - 5, "recognized " + recognized + " of " + rows);
+                assertEquals(rows, tries.stream().filter("0 1 3 help 0"::equals).count(), "before " + before);
+            }
+        }
+    }
+
     @Test
     void whereTheCellsDoNotStandSo() throws IOException {
         for (String heading : List.of(
