@@ -62,7 +62,7 @@ record BulkFile(ByteSource bytes, LogRules rules, Optional<BulkForm> form, long 
 
     /**
      * Behind a line end from a place on: the first one that a line with as many cells as the headings follows, since of those
-     * within quotes few are; behind the first one of all when none of some thousand is such.
+     * within quotes few are; behind the first one of all when none is such within the bytes that are looked at.
      */
     long behindLineEnd(long from) {
         byte[] some;

@@ -16,6 +16,7 @@ public final class PlainSession {
     /** Sums up to this are exact as doubles, so one division rounds once. */
     private static final long WHOLE_DOUBLES = 1L << 53;
 
+    /** So many tries are put in order without the library. Ours. */
     private static final int FEW = 12;
 
     /** So many first tries count for the best one. */
