@@ -37,7 +37,8 @@ final class LongLogTest {
                 List.of("--help-up-to", "contact guard"),
                 List.of("--session-value", "median"),
                 List.of("--use", "practice"),
-                List.of("--places", "home"))) {
+                List.of("--places", "home"),
+                List.of("--as-of", "2025-02-01"))) {
             for (String command : List.of("score", "trend")) {
                 Run usual = run(command, log, "usual", more);
                 Run fast = run(command, log, "fast", more);
@@ -117,9 +118,11 @@ final class LongLogTest {
     }
 
     private static Run run(String command, Path log, String reader, List<String> more) {
-        List<String> words =
-                new ArrayList<>(List.of(command, log.toString(), "--reader", reader, "--as-of", "2025-11-01"));
+        List<String> words = new ArrayList<>(List.of(command, log.toString(), "--reader", reader));
         words.addAll(more);
+        if (!more.contains("--as-of")) {
+            words.addAll(List.of("--as-of", "2025-11-01"));
+        }
         return Run.of(words.toArray(new String[0]));
     }
 

@@ -69,7 +69,7 @@ final class CellScan {
         byte[] table = kinds;
         int place = from;
         while (true) {
-            place = overUsual(bytes, place);
+            place = overUsual(bytes, place, delimiters);
             while (table[bytes[place] & 0xff] == ByteKinds.USUAL) {
                 place++;
             }
@@ -93,11 +93,10 @@ final class CellScan {
     }
 
     /**
-     * To the first of the bytes, eight at a time, that may end a cell, or near their end. A subtraction sets the highest bit of a
+     * To the first of the bytes, eight at a time, that may end a cell, or near their end; a cell that ends with some sign. A subtraction sets the highest bit of a
      * byte that is too low, and of bytes behind it only; that of a letter beyond ASCII is set already.
      */
-    private int overUsual(byte[] bytes, int from) {
-        long sign = delimiters;
+    private static int overUsual(byte[] bytes, int from, long sign) {
         int last = bytes.length - Long.BYTES;
         int place = from;
         while (place <= last) {
@@ -156,6 +155,8 @@ final class CellScan {
         int limit = window.limit();
         boolean ended = window.ended();
         while (true) {
+            // Within quotes only their mark, a line end and NUL count.
+            place = overUsual(buffer, place, MARKS);
             byte kind = kinds[buffer[place] & 0xff];
             while (kind == ByteKinds.USUAL || kind == ByteKinds.DELIMITER) {
                 kind = kinds[buffer[++place] & 0xff];

@@ -85,11 +85,6 @@ public record TrendRows(String source, MeasurementError error) {
 
     /** The row of a series without a goal. */
     public List<Cell> row(SeriesKey key, Measure measure, TrendLine trend) {
-        return ColumnDecimals.of(unrounded(key, measure, trend), HEADINGS, measure);
-    }
-
-    /** The same for a table of all digits. */
-    public List<Cell> unrounded(SeriesKey key, Measure measure, TrendLine trend) {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(key.source().isBlank() ? source : key.source()),
                 Cell.text(key.student().text()),
@@ -104,8 +99,13 @@ public record TrendRows(String source, MeasurementError error) {
         cells.addAll(figures(trend));
         cells.addAll(FigureCells.blanks(6));
         cells.add(FigureCells.reasons(trend.reasons()));
-        cells.addAll(beyondError(MeasurementError.Finding.unknown("no goal")));
-        return cells;
+        cells.addAll(beyondErrorOfBare());
+        return ColumnDecimals.of(cells, HEADINGS, measure);
+    }
+
+    /** The last cells of a series without a goal. */
+    List<Cell> beyondErrorOfBare() {
+        return beyondError(MeasurementError.Finding.unknown("no goal"));
     }
 
     private List<Cell> row(GoalReview review, SideReview side) {

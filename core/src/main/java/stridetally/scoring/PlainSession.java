@@ -49,10 +49,14 @@ public final class PlainSession {
                 && measure.better().isPresent();
     }
 
-    /** Takes the session that a walk has come to; false, with nothing changed that could be asked for, when it is not plain. */
-    public boolean take(SeriesWalk walk, Counting counting) {
+    /** How the tries of the sessions that come now count. */
+    void count(Counting counting) {
         counted = counting.firstTries();
         higher = counting.measure().better().equals(Optional.of(Direction.HIGHER));
+    }
+
+    /** Takes the session that a walk has come to; false, with nothing changed that could be asked for, when it is not plain. */
+    boolean take(SeriesWalk walk) {
         Optional<RunCursor> lone = walk.loneRun();
         if (!(lone.isPresent() && takeRun(lone.get())) && !takeOrdered(walk)) {
             return false;

@@ -18,6 +18,7 @@ public final class WalkedSessions {
         this.counting = counting;
         this.scorer = SessionScorer.by(counting);
         this.serves = PlainSession.serves(counting);
+        plain.count(counting);
         walk.over(series);
     }
 
@@ -26,7 +27,7 @@ public final class WalkedSessions {
         if (!walk.nextSession()) {
             return false;
         }
-        isPlain = serves && plain.take(walk, counting);
+        isPlain = serves && plain.take(walk);
         return true;
     }
 

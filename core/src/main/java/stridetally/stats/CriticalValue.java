@@ -16,6 +16,7 @@ public final class CriticalValue {
     private static final NormalDistribution STANDARD_NORMAL = NormalDistribution.of(0, 1);
 
     private static final double USUAL_LEVEL = 0.95;
+    private static final double USUAL_NORMAL = searchedNormal(USUAL_LEVEL);
 
     /** The t of the usual level by degrees of freedom, once they were searched: every line of a caseload asks for one. */
     private static final AtomicReferenceArray<@Nullable Double> USUAL = new AtomicReferenceArray<>(500);
@@ -25,6 +26,10 @@ public final class CriticalValue {
     /** The z with {@code level} of the standard normal distribution between -z and z; level inside (0, 1). */
     public static double normal(double level) {
         Checks.requireLevel(level);
+        return level == USUAL_LEVEL ? USUAL_NORMAL : searchedNormal(level);
+    }
+
+    private static double searchedNormal(double level) {
         return STANDARD_NORMAL.inverseSurvivalProbability((1 - level) / 2);
     }
 

@@ -35,7 +35,8 @@ public record DurbinWatson(double d, double lagOne, int points) {
 
     /** The lag-1 autocorrelation alone, which is all that a table of many series shows. */
     public static Estimate<Double> lagOne(double[] residualsInOrder) {
-        return squares(residualsInOrder).flatMap(squares -> Estimate.finite(lagged(residualsInOrder) / squares));
+        Estimate<Double> squares = squares(residualsInOrder);
+        return squares.isEstimated() ? Estimate.finite(lagged(residualsInOrder) / squares.orElseThrow()) : squares;
     }
 
     private static Estimate<Double> squares(double[] residuals) {

@@ -38,8 +38,18 @@ public sealed interface Estimate<T> permits Estimate.Estimated, Estimate.NotEsti
         }
 
         @Override
+        public boolean isEstimated() {
+            return true;
+        }
+
+        @Override
         public <R> Estimate<R> flatMap(Function<? super T, Estimate<R>> next) {
             return next.apply(estimate);
+        }
+
+        @Override
+        public <R> Estimate<R> map(Function<? super T, ? extends R> step) {
+            return new Estimated<>(step.apply(estimate));
         }
 
         @Override
@@ -67,7 +77,17 @@ public sealed interface Estimate<T> permits Estimate.Estimated, Estimate.NotEsti
         }
 
         @Override
+        public boolean isEstimated() {
+            return false;
+        }
+
+        @Override
         public <R> Estimate<R> flatMap(Function<? super T, Estimate<R>> next) {
+            return new NotEstimable<>(reason);
+        }
+
+        @Override
+        public <R> Estimate<R> map(Function<? super T, ? extends R> step) {
             return new NotEstimable<>(reason);
         }
 
@@ -105,12 +125,8 @@ public sealed interface Estimate<T> permits Estimate.Estimated, Estimate.NotEsti
     T orElseThrow();
 
     /** The figure turned into another one, or the same reason. */
-    default <R> Estimate<R> map(Function<? super T, ? extends R> step) {
-        return flatMap(estimate -> new Estimated<R>(step.apply(estimate)));
-    }
+    <R> Estimate<R> map(Function<? super T, ? extends R> step);
 
     /** Whether there is a figure. */
-    default boolean isEstimated() {
-        return value().isPresent();
-    }
+    boolean isEstimated();
 }

@@ -52,12 +52,17 @@ public final class ExactMeans implements OrderedValues {
      */
     public static ExactMeans of(long[] sumsInBillionths, int[] counts) {
         Checks.requireSameLength(sumsInBillionths.length, counts.length);
-        for (int i = 0; i < counts.length; i++) {
+        return of(sumsInBillionths, counts, counts.length);
+    }
+
+    /** Of the first so many sums and counts. */
+    public static ExactMeans of(long[] sumsInBillionths, int[] counts, int size) {
+        for (int i = 0; i < size; i++) {
             if (counts[i] < 1) {
                 throw new IllegalArgumentException("counts[" + i + "] is below 1: " + counts[i]);
             }
         }
-        return new ExactMeans(Arrays.copyOf(sumsInBillionths, counts.length), Arrays.copyOf(counts, counts.length));
+        return new ExactMeans(Arrays.copyOf(sumsInBillionths, size), Arrays.copyOf(counts, size));
     }
 
     @Override
@@ -100,26 +105,24 @@ public final class ExactMeans implements OrderedValues {
 
     /** {@inheritDoc} The same doubles as one by one, without looking at each when the values are small. */
     @Override
-    public int slopes(int i, double[] x, double[] into, int used) {
+    public double[] slopes(int[] pairs, int count, double[] x) {
         if (!small) {
-            return OrderedValues.super.slopes(i, x, into, used);
+            return OrderedValues.super.slopes(pairs, count, x);
         }
         long[] all = sums;
         int[] of = counts;
-        long sum = all[i];
-        long count = of[i];
-        double from = x[i];
-        int next = used;
-        for (int j = i + 1; j < all.length; j++) {
-            double run = x[j] - from;
-            if (run != 0) {
-                double rise = of[j] == count
-                        ? (double) (all[j] - sum) / (count * Amount.ONE)
-                        : (double) (all[j] * count - sum * of[j]) / (count * of[j] * Amount.ONE);
-                into[next++] = PairSlopes.slope(rise, run);
-            }
+        double[] slopes = new double[count];
+        for (int k = 0; k < count; k++) {
+            int i = PairSlopes.first(pairs[k]);
+            int j = PairSlopes.second(pairs[k]);
+            long from = of[i];
+            long to = of[j];
+            double rise = from == to
+                    ? (double) (all[j] - all[i]) / (from * Amount.ONE)
+                    : (double) (all[j] * from - all[i] * to) / (from * to * Amount.ONE);
+            slopes[k] = PairSlopes.slope(rise, x[j] - x[i]);
         }
-        return next;
+        return slopes;
     }
 
     /** {@inheritDoc} The sums, when all have the same count. */

@@ -39,7 +39,7 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
      */
     static KendallCounts of(double[] x, int[] rankOfY, int[] groupsY) {
         if (rises(x)) {
-            // As the days of sessions do, one session a day: nothing to be put in order, and no ties.
+            // Nothing to be put in order, and no ties.
             int[] inOrder = new int[x.length];
             Arrays.setAll(inOrder, k -> k);
             return new KendallCounts(
@@ -57,7 +57,8 @@ record KendallCounts(int points, long s, Ties ties, Ties tiesX) {
         return new KendallCounts(x.length, score(rankX, rankY), Ties.of(groupsY), Ties.of(groupsX));
     }
 
-    private static boolean rises(double[] x) {
+    /** Whether each x is above the one before it, as the days of sessions are, one session a day. */
+    static boolean rises(double[] x) {
         for (int k = 1; k < x.length; k++) {
             if (!(x[k] > x[k - 1])) {
                 return false;

@@ -21,19 +21,19 @@ public interface OrderedValues {
     double difference(int i, int j);
 
     /**
-     * The slopes from value {@code i} to each later one at another x, in their order.
+     * The slopes of pairs of different x.
      *
-     * @param into gets them from the place {@code used} on
-     * @return the place behind the last of them
+     * @param pairs as {@link PairSlopes#pair} makes them
+     * @param count so many of them
      */
-    default int slopes(int i, double[] x, double[] into, int used) {
-        int next = used;
-        for (int j = i + 1; j < size(); j++) {
-            if (x[j] != x[i]) {
-                into[next++] = PairSlopes.slope(difference(j, i), x[j] - x[i]);
-            }
+    default double[] slopes(int[] pairs, int count, double[] x) {
+        double[] slopes = new double[count];
+        for (int k = 0; k < count; k++) {
+            int i = PairSlopes.first(pairs[k]);
+            int j = PairSlopes.second(pairs[k]);
+            slopes[k] = PairSlopes.slope(difference(j, i), x[j] - x[i]);
         }
-        return next;
+        return slopes;
     }
 
     /**

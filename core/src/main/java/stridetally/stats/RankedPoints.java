@@ -9,6 +9,7 @@ import java.util.Arrays;
 public final class RankedPoints {
     private final double[] x;
     private final OrderedValues y;
+    private final double[] values;
     private final int[] ranks;
     private final int[] groups;
     private final KendallCounts counts;
@@ -16,6 +17,7 @@ public final class RankedPoints {
     private RankedPoints(double[] x, OrderedValues y) {
         this.x = x;
         this.y = y;
+        this.values = y.values();
         this.ranks = DenseRanks.of(y);
         this.groups = DenseRanks.groups(ranks);
         this.counts = KendallCounts.of(x, ranks, groups);
@@ -47,11 +49,23 @@ public final class RankedPoints {
         return y;
     }
 
+    /** The values as doubles. Not copied, not to be changed. */
+    public double[] values() {
+        return values;
+    }
+
+    /** The median of the axis. At least 1 point. */
+    double medianOfX() {
+        return rises()
+                ? Descriptive.middle(x[(x.length - 1) / 2], x[x.length / 2])
+                : Descriptive.median(x).orElseThrow();
+    }
+
     /** The median of the values. At least 1 point. */
     double medianOfY() {
         int n = ranks.length;
-        double low = y.value(placeOf((n - 1) / 2));
-        double high = y.value(placeOf(n / 2));
+        double low = values[placeOf((n - 1) / 2)];
+        double high = values[placeOf(n / 2)];
         return Descriptive.middle(low, high);
     }
 
@@ -66,6 +80,11 @@ public final class RankedPoints {
             place++;
         }
         return place;
+    }
+
+    /** Whether the points stand in the order of their x, each at one of its own, as sessions of different days do. */
+    boolean rises() {
+        return KendallCounts.rises(x);
     }
 
     KendallCounts counts() {

@@ -44,7 +44,7 @@ final class SlopeSelection implements PairSlopes {
         this.x = points.x();
         this.y = points.y();
         this.size = counts.pairsUsed();
-        this.values = y.values();
+        this.values = points.values();
         this.byX = Sorting.indices(x.length, (i, j) -> x[i] < x[j] ? -1 : x[i] > x[j] ? 1 : y.compare(i, j));
         this.zeros = (long) (counts.ties().pairs() / 2) - tiedOnBothSides();
         this.below = (size - zeros - counts.s()) / 2;

@@ -109,7 +109,8 @@ public record StraightLine(
 
     /** Standard error of the slope, in y per x. At least 3 points, not exactly on a line. */
     public Estimate<Double> slopeStandardError() {
-        return errorScale().flatMap(scale -> Estimate.finite(scale / Math.sqrt(sumOfSquaresX)));
+        Estimate<Double> scale = errorScale();
+        return scale.isEstimated() ? Estimate.finite(scale.orElseThrow() / Math.sqrt(sumOfSquaresX)) : scale;
     }
 
     /** Standard error of the intercept, in the unit of y. At least 3 points, not exactly on a line. */
@@ -126,9 +127,10 @@ public record StraightLine(
     /** The slope's interval. At least 3 points, not exactly on a line. */
     public Estimate<Interval> slopeInterval(double level) {
         Checks.requireLevel(level);
-        return slopeStandardError()
-                .flatMap(error ->
-                        Interval.around(slope, CriticalValue.student(level, degreesOfFreedom()) * error, level));
+        Estimate<Double> error = slopeStandardError();
+        return error.isEstimated()
+                ? Interval.around(slope, CriticalValue.student(level, degreesOfFreedom()) * error.orElseThrow(), level)
+                : Estimate.notEstimable(error.reason());
     }
 
     /** Share of the squares of y that the line takes up. Equal y have no squares to share, so not for a flat line. */

@@ -8,7 +8,7 @@ package stridetally.stats;
  * <p>0 or 1 points, or one x only: no slope. 2 points: a slope, no interval. The interval does not exist when a rank
  * falls outside 1..N, as at 5 points and level 0.95, nor when all y are equal, for then nothing is known of the error.
  * Pairs with equal y count as slope 0, decided by {@link OrderedValues#compare}; pairs with equal x are left out. Cost
- * n^2 in time and room up to {@link PairSlopes#HELD_UP_TO} points, n log n beyond, see {@link SlopeSelection}; both give the
+ * n^2 in time and room up to {@link PairSlopes#ONE_BY_ONE_UP_TO} points, n log n beyond, see {@link SlopeSelection}; both give the
  * same bits.
  *
  * @param points n
@@ -57,8 +57,7 @@ public record TheilSenSlope(
         Ranks ranks = bounds.isEstimated() ? bounds.orElseThrow() : new Ranks(0, pairs - 1);
         double[] at = PairSlopes.of(points).at((pairs - 1) / 2, pairs / 2, ranks.low(), ranks.high());
         double slope = at[0] == at[1] ? at[0] : (at[0] + at[1]) / 2;
-        double intercept =
-                points.medianOfY() - slope * Descriptive.median(points.x()).orElseThrow();
+        double intercept = points.medianOfY() - slope * points.medianOfX();
         if (!Double.isFinite(slope) || !Double.isFinite(intercept)) {
             return Estimate.notEstimable(Checks.BEYOND_RANGE);
         }
@@ -69,7 +68,7 @@ public record TheilSenSlope(
                 (long) (counts.ties().pairs() / 2),
                 slope,
                 intercept,
-                bounds.flatMap(known -> interval(at[2], at[3], level))));
+                bounds.isEstimated() ? interval(at[2], at[3], level) : Estimate.notEstimable(bounds.reason())));
     }
 
     /** Ranks of slopes, from 0. */

@@ -41,15 +41,19 @@ public final class ByteRows {
     public void putWithin(byte[] few) {
         byte[] to = bytes;
         int at = length;
-        int eights = few.length - Long.BYTES;
-        int place = 0;
-        for (; place <= eights; place += Long.BYTES) {
+        int lastEight = few.length - Long.BYTES;
+        length = at + few.length;
+        if (lastEight < 0) {
+            for (int place = 0; place < few.length; place++) {
+                to[at + place] = few[place];
+            }
+            return;
+        }
+        for (int place = 0; place < lastEight; place += Long.BYTES) {
             ByteLongs.put(to, at + place, ByteLongs.at(few, place));
         }
-        for (; place < few.length; place++) {
-            to[at + place] = few[place];
-        }
-        length = at + few.length;
+        // Some of these may have been there.
+        ByteLongs.put(to, at + lastEight, ByteLongs.at(few, lastEight));
     }
 
     /** Appends so many of 24 bytes, for all of which room was made. */

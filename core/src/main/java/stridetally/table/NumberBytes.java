@@ -1,7 +1,5 @@
 package stridetally.table;
 
-import java.nio.charset.StandardCharsets;
-
 /**
  * Writes numbers as {@link Cell#plain} does, each with the comma behind it, and remembers them: the values of a log repeat, and
  * making the text of a double is dearer than looking it up. A text is held as bytes eight at a time, the highest of which is its
@@ -74,8 +72,9 @@ public final class NumberBytes {
         parts[thousandths % THOUSAND] = counted(text.substring(point) + ",");
     }
 
+    /** Less than eight signs and their number. */
     private static long counted(String few) {
-        return ByteLongs.at(eights(few), 0) | ((long) few.length() << LENGTH_SHIFT);
+        return eight(few, 0) | (long) few.length() << LENGTH_SHIFT;
     }
 
     /** False for a text that is too long to be remembered. */
@@ -84,20 +83,23 @@ public final class NumberBytes {
         if (text.length() + 1 >= TEXT) {
             return false;
         }
-        byte[] eights = eights(text);
-        eights[text.length()] = ',';
         known[place] = own;
-        known[place + 1] = ByteLongs.at(eights, 0);
-        known[place + 2] = ByteLongs.at(eights, Long.BYTES);
-        known[place + 3] = ByteLongs.at(eights, 2 * Long.BYTES) | (text.length() + 1L) << LENGTH_SHIFT;
+        known[place + 1] = eight(text, 0);
+        known[place + 2] = eight(text, Long.BYTES);
+        known[place + 3] = eight(text, 2 * Long.BYTES) | (text.length() + 1L) << LENGTH_SHIFT;
+        int within = text.length() % Long.BYTES;
+        known[place + 1 + text.length() / Long.BYTES] |= (long) ',' << (within * Byte.SIZE);
         return true;
     }
 
-    private static byte[] eights(String text) {
-        byte[] eights = new byte[TEXT];
-        byte[] signs = text.getBytes(StandardCharsets.ISO_8859_1);
-        System.arraycopy(signs, 0, eights, 0, signs.length);
-        return eights;
+    /** Up to eight signs of a text from a place on, the first one lowest. */
+    private static long eight(String text, int from) {
+        long eight = 0;
+        int end = Math.min(text.length(), from + Long.BYTES);
+        for (int place = end - 1; place >= from; place--) {
+            eight = eight << Byte.SIZE | text.charAt(place);
+        }
+        return eight;
     }
 
     private static String text(double shown) {

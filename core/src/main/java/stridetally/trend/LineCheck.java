@@ -10,14 +10,19 @@ final class LineCheck {
     private LineCheck() {}
 
     static Optional<String> whyNot(Series series) {
-        int n = series.points().size();
+        return whyNot(series.days(), series.bounded());
+    }
+
+    /** Of points in the order of their days, so many of which are bounds only. */
+    static Optional<String> whyNot(double[] days, int bounded) {
+        int n = days.length;
         if (n < 2) {
             return Optional.of(n == 0 ? "no session with a value" : "1 session with a value; a line needs 2");
         }
-        if (series.bounded() == n) {
+        if (bounded == n) {
             return Optional.of("all " + n + " values are capped; caps alone show no change");
         }
-        if (series.first().equals(series.latest().map(Point::date))) {
+        if (days[0] == days[n - 1]) {
             return Optional.of("all sessions with a value are of one day; a line needs 2 days");
         }
         return Optional.empty();

@@ -29,7 +29,10 @@ public record OwnLine(Estimate<StraightLine> line, Estimate<Double> lagOne) {
     /** Of values and their days, which allow a line. */
     static OwnLine of(double[] days, double[] values) {
         Estimate<StraightLine> line = StraightLine.fit(days, values);
-        return new OwnLine(line, line.flatMap(fit -> DurbinWatson.lagOne(fit.residuals(days, values))));
+        Estimate<Double> lagOne = line.isEstimated()
+                ? DurbinWatson.lagOne(line.orElseThrow().residuals(days, values))
+                : Estimate.notEstimable(line.reason());
+        return new OwnLine(line, lagOne);
     }
 
     static OwnLine none(String why) {

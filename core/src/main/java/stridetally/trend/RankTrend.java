@@ -15,11 +15,15 @@ public record RankTrend(Estimate<MannKendall> test) {
 
     /** Computes it; the reason when it cannot be. */
     public static RankTrend of(Series series) {
-        return of(LineCheck.ranked(series));
+        return new RankTrend(LineCheck.ranked(series).flatMap(MannKendall::of));
     }
 
-    static RankTrend of(Estimate<RankedPoints> ranked) {
-        return new RankTrend(ranked.flatMap(MannKendall::of));
+    static RankTrend of(RankedPoints points) {
+        return new RankTrend(MannKendall.of(points));
+    }
+
+    static RankTrend none(String why) {
+        return new RankTrend(Estimate.notEstimable(why));
     }
 
     /** Kendall's S. */

@@ -20,11 +20,15 @@ public record RobustLine(Estimate<TheilSenSlope> slope) {
      * @param level of the interval: 0.95, not 95
      */
     public static RobustLine of(Series series, double level) {
-        return of(LineCheck.ranked(series), level);
+        return new RobustLine(LineCheck.ranked(series).flatMap(points -> TheilSenSlope.of(points, level)));
     }
 
-    static RobustLine of(Estimate<RankedPoints> ranked, double level) {
-        return new RobustLine(ranked.flatMap(points -> TheilSenSlope.of(points, level)));
+    static RobustLine of(RankedPoints points, double level) {
+        return new RobustLine(TheilSenSlope.of(points, level));
+    }
+
+    static RobustLine none(String why) {
+        return new RobustLine(Estimate.notEstimable(why));
     }
 
     /** Change per week. */

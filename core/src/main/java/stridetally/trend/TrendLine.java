@@ -8,9 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import stridetally.model.Goal;
 import stridetally.stats.Estimate;
-import stridetally.stats.ExactMeans;
 import stridetally.stats.Interval;
-import stridetally.stats.RankedPoints;
 import stridetally.stats.StraightLine;
 import stridetally.units.Amount;
 
@@ -41,6 +39,11 @@ public record TrendLine(
     /** The level of the intervals of this page. */
     public static final double LEVEL = 0.95;
 
+    private static final String NO_GOAL = "no goal";
+
+    /** Why a series without a goal has no aim line. */
+    public static final String NO_AIM = whyNoAim(Estimate.notEstimable(NO_GOAL));
+
     public TrendLine {
         reasons = List.copyOf(reasons);
     }
@@ -56,8 +59,8 @@ public record TrendLine(
 
     /** The line of a series without a goal: no aim line, and the intercept is at the first session. */
     public static TrendLine bare(Series series) {
-        AimLine none = new AimLine.Undefined("no goal");
-        return of(series, Optional.empty(), Optional.empty(), Optional.empty(), none, Estimate.notEstimable("no goal"));
+        AimLine none = new AimLine.Undefined(NO_GOAL);
+        return of(series, Optional.empty(), Optional.empty(), Optional.empty(), none, Estimate.notEstimable(NO_GOAL));
     }
 
     /** How many points. */
@@ -97,67 +100,30 @@ public record TrendLine(
             Optional<LocalDate> due,
             AimLine aim,
             Estimate<Double> aimToday) {
-        Optional<String> noLine = LineCheck.whyNot(series);
-        OwnLine own;
-        Estimate<RankedPoints> ranked;
-        if (noLine.isPresent()) {
-            own = OwnLine.none(noLine.get());
-            ranked = Estimate.notEstimable(noLine.get());
-        } else {
-            double[] days = series.days();
-            ExactMeans values = series.values();
-            own = OwnLine.of(days, values.values());
-            ranked = Estimate.of(RankedPoints.of(days, values));
-        }
-        RobustLine robust = RobustLine.of(ranked, LEVEL);
-        RankTrend rank = RankTrend.of(ranked);
+        PointLines lines = PointLines.of(series.days(), series.values(), series.bounded());
         Estimate<Double> latestMinusAim = series.latest()
                 .map(point -> aim.on(point.date()).map(line -> point.value() - line))
                 .orElse(Estimate.notEstimable("no session with a value"));
-        Set<String> reasons = new LinkedHashSet<>(cautions(series));
-        addReasons(reasons, noLine, own, robust, rank);
-        addReason(reasons, "aim line", aimToday);
-        addReason(reasons, "aim line", aim.neededPerWeek());
+        Set<String> reasons = new LinkedHashSet<>(lines.reasons());
+        reasons.add(whyNoAim(aimToday));
+        reasons.add(whyNoAim(aim.neededPerWeek()));
+        reasons.remove("");
         return new TrendLine(
                 series,
                 baseline,
                 target,
                 due,
-                own,
-                robust,
-                rank,
+                lines.own(),
+                lines.robust(),
+                lines.rank(),
                 aim,
                 aimToday,
                 latestMinusAim,
                 new ArrayList<>(reasons));
     }
 
-    private static List<String> cautions(Series series) {
-        int bounded = series.bounded();
-        int n = series.points().size();
-        return bounded == 0 || bounded == n
-                ? List.of()
-                : List.of(bounded + " of " + n + " values are capped (censored): the slope is biased");
-    }
-
-    /** A series that allows no line says so once, not once for each figure. */
-    private static void addReasons(
-            Set<String> reasons, Optional<String> noLine, OwnLine own, RobustLine robust, RankTrend rank) {
-        if (noLine.isPresent()) {
-            reasons.add("line: " + noLine.get());
-            return;
-        }
-        addReason(reasons, "interval of the slope", own.slopeInterval(LEVEL));
-        addReason(reasons, "share explained", own.rSquared());
-        addReason(reasons, "lag-1", own.lagOne());
-        addReason(reasons, "interval of the robust slope", robust.interval());
-        addReason(reasons, "rank trend", rank.p());
-    }
-
-    private static void addReason(Set<String> reasons, String of, Estimate<?> figure) {
-        if (!figure.isEstimated()) {
-            reasons.add(of + ": " + figure.reason());
-        }
+    private static String whyNoAim(Estimate<?> figure) {
+        return figure.isEstimated() ? "" : "aim line: " + figure.reason();
     }
 
     /**

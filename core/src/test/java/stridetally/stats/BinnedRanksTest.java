@@ -1,5 +1,6 @@
 package stridetally.stats;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
@@ -29,16 +30,17 @@ final class BinnedRanksTest {
     }
 
     @Test
-    void valuesBeyondTheRangeOfWholeNumbersStandWhereTheyBelong() {
-        // A quarter lies some ten million times the width of the middle away, on either side.
+    void valuesFarBeyondTheRangeStandWhereTheyBelong() {
+        // A quarter lies some ten million times the width of the range away, on either side.
         check(1_000, i -> i % 4 == 0 ? 1e12 + i : i % 4 == 1 ? -1e12 - i : i / 1_000.0);
+        check(400, i -> i % 3 == 0 ? Double.POSITIVE_INFINITY : i % 3 == 1 ? Double.NEGATIVE_INFINITY : i);
     }
 
     @Test
-    void infiniteSlopesAreValuesToo() {
-        check(400, i -> i % 3 == 0 ? Double.POSITIVE_INFINITY : i % 3 == 1 ? Double.NEGATIVE_INFINITY : i);
-        check(400, i -> i < 50 ? Double.POSITIVE_INFINITY : i);
-        check(400, i -> i % 2 == 0 ? Double.MAX_VALUE : -Double.MAX_VALUE);
+    void valuesBehindTheCountAreNotLookedAt() {
+        double[] values = {3, 1, 2, 0, 9};
+        assertArrayEquals(new double[] {1, 3}, BinnedRanks.at(values, 3, 0.5, 4, 0, 2));
+        assertArrayEquals(new double[] {3, 1, 2, 0, 9}, values);
     }
 
     private void check(int size, IntToDoubleFunction value) {
@@ -49,11 +51,15 @@ final class BinnedRanksTest {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         int[] ranks = {random.nextInt(size), (size - 1) / 2, size / 2, random.nextInt(size), 0, size - 1};
-        for (int asked = 1; asked <= ranks.length; asked++) {
-            int[] some = Arrays.copyOf(ranks, asked);
-            double[] found = BinnedRanks.at(values.clone(), some);
-            for (int k = 0; k < asked; k++) {
-                assertEquals(sorted[some[k]], found[k], 0, "rank " + some[k] + " of " + size);
+        for (double half : new double[] {1e-3, 1, 1e20}) {
+            double middle = random.nextInt(3) == 0 ? 0 : values[random.nextInt(size)];
+            double low = Double.isFinite(middle) ? middle - half : -half;
+            double high = Double.isFinite(middle) ? middle + half : half;
+            if (high > low) {
+                double[] found = BinnedRanks.at(values, size, low, high, ranks);
+                for (int k = 0; k < ranks.length; k++) {
+                    assertEquals(sorted[ranks[k]], found[k], 0, "rank " + ranks[k] + " of " + size);
+                }
             }
         }
     }

@@ -96,16 +96,21 @@ class DenseRanksTest {
             x[i] = random.nextInt(12) * 7;
         }
         ExactMeans values = ExactMeans.of(sums, counts);
-        double[] together = new double[1 + sums.length];
+        int[] pairs = new int[sums.length * sums.length];
+        int count = 0;
         for (int i = 0; i < sums.length; i++) {
-            int behind = values.slopes(i, x, together, 1);
-            int place = 1;
-            for (int j = i + 1; j < sums.length; j++) {
+            for (int j = 0; j < sums.length; j++) {
                 if (x[j] != x[i]) {
-                    assertEquals(values.difference(j, i) / (x[j] - x[i]) + 0.0, together[place++]);
+                    pairs[count++] = PairSlopes.pair(i, j);
                 }
             }
-            assertEquals(place, behind);
+        }
+        double[] together = values.slopes(pairs, count, x);
+        assertEquals(count, together.length);
+        for (int k = 0; k < count; k++) {
+            int i = PairSlopes.first(pairs[k]);
+            int j = PairSlopes.second(pairs[k]);
+            assertEquals(values.difference(j, i) / (x[j] - x[i]) + 0.0, together[k]);
         }
     }
 }

@@ -3,6 +3,8 @@ package stridetally.stats;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -75,6 +77,44 @@ class SlopeSelectionTest {
         }
     }
 
+    /** As many sessions as a year has, and the ranks that a robust line asks for. */
+    @ParameterizedTest
+    @EnumSource
+    void theMiddleAndItsIntervalAreThoseOfTheSortedSlopes(Shape shape) {
+        for (int points = SlopesAboutLine.FEWEST; points < 120; points++) {
+            ExactMeans values = means(shape.sums(points, points));
+            sameInterval(shape.days(points), values);
+            sameInterval(shape.days(points), OrderedValues.of(values.values()));
+        }
+    }
+
+    /** Days near and far from 1970, values that differ in their last digits only, and series that leave the line at once. */
+    @ParameterizedTest
+    @MethodSource("stridetally.stats.Generators#seeds")
+    void whereItRoundsBadlyOrTheLineMisleadsToo(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double far = random.nextBoolean() ? 1e6 : 0;
+        double[] x = new double[SlopesAboutLine.FEWEST + random.nextInt(60)];
+        double[] fine = new double[x.length];
+        double[] jump = new double[x.length];
+        double[] outlier = new double[x.length];
+        double[] line = new double[x.length];
+        int odd = random.nextInt(x.length);
+        // From steps that rounding hides to those that it hardly touches.
+        double step = 0x1p-36 * (1 << random.nextInt(16));
+        for (int k = 0; k < x.length; k++) {
+            x[k] = (k == 0 ? far : x[k - 1]) + (1 + random.nextInt(9)) / 7.0;
+            fine[k] = 1e5 + random.nextInt(9) * step;
+            jump[k] = (k < odd ? 0 : 50) + random.nextInt(3);
+            outlier[k] = random.nextInt(5) + (k == odd ? 1e9 : 0);
+            line[k] = 0.1 * x[k] + (k == odd ? 1e-14 : 0);
+        }
+        for (double[] y : List.of(fine, jump, outlier, line)) {
+            sameInterval(x, OrderedValues.of(y));
+            sameRanks(x, OrderedValues.of(y));
+        }
+    }
+
     /** Ragged series with repeated days, in any order of rows. */
     @ParameterizedTest
     @MethodSource("stridetally.stats.Generators#seeds")
@@ -96,6 +136,30 @@ class SlopeSelectionTest {
             y[k] = 1e5 + random.nextInt(9) * 0x1p-36;
         }
         sameRanks(x, OrderedValues.of(y));
+    }
+
+    /** Slopes that differ by less than y - m x is rounded: one at an end of the range may be counted on its wrong side. */
+    @Test
+    void aSlopeAtAnEndOfTheRangeIsNotTaken() {
+        SplittableRandom random = new SplittableRandom(20261128);
+        for (int round = 0; round < 60; round++) {
+            double[] x = new double[120];
+            double[] y = new double[120];
+            for (int k = 0; k < x.length; k++) {
+                x[k] = k + random.nextInt(5) / 7.0;
+                y[k] = 1e8 + random.nextInt(4_000) * 0x1p-20;
+            }
+            RankedPoints points = RankedPoints.of(x, OrderedValues.of(y));
+            double[] sorted = sortedSlopes(x, OrderedValues.of(y));
+            StraightLine line = StraightLine.fit(x, y).orElseThrow();
+            double error = line.slopeStandardError().orElseThrow();
+            for (double end : new double[] {line.slope() - error, line.slope() + error}) {
+                int near = Math.abs(Arrays.binarySearch(sorted, end) + 1);
+                for (int rank = near - 3; rank < near + 3; rank++) {
+                    assertEquals(sorted[rank], new SlopesAboutLine(points).at(rank)[0], "rank " + rank);
+                }
+            }
+        }
     }
 
     @Test
@@ -120,6 +184,23 @@ class SlopeSelectionTest {
                 LongStream.of(ranks).mapToDouble(rank -> sorted[(int) rank]).toArray();
         assertArrayEquals(wanted, PairSlopes.held(points).at(ranks), "held");
         assertArrayEquals(wanted, new SlopeSelection(points).at(ranks), "selected");
+        if (SlopesAboutLine.serves(points)) {
+            for (long rank : ranks) {
+                assertEquals(sorted[(int) rank], new SlopesAboutLine(points).at(rank)[0], "rank " + rank);
+            }
+        }
+    }
+
+    private static void sameInterval(double[] x, OrderedValues y) {
+        RankedPoints points = RankedPoints.of(x, y);
+        double[] sorted = sortedSlopes(x, y);
+        int pairs = sorted.length;
+        int reach =
+                (int) Math.min(pairs / 2 - 1, 1.96 * Math.sqrt(points.counts().variance()) / 2);
+        long[] ranks = {(pairs - 1) / 2, pairs / 2, pairs / 2 - reach, pairs / 2 + reach};
+        double[] wanted =
+                LongStream.of(ranks).mapToDouble(rank -> sorted[(int) rank]).toArray();
+        assertArrayEquals(wanted, PairSlopes.of(points).at(ranks));
     }
 
     /** The slopes one by one, as the definition has them. */

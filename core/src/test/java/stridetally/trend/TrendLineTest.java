@@ -127,6 +127,7 @@ class TrendLineTest {
         assertEquals(8.0 * 7 / 259, trend.neededPerWeek().orElseThrow(), 1e-15);
         assertEquals(4 + 8.0 * 35 / 259, trend.aimToday().orElseThrow(), 1e-14);
         assertEquals(2 - 8.0 * 28 / 259, trend.latestMinusAim().orElseThrow(), 1e-14);
+        assertEquals(List.of("line: 1 session with a value; a line needs 2"), trend.reasons());
     }
 
     @Test

@@ -9,7 +9,9 @@ import stridetally.cli.input.LogRead;
 import stridetally.cli.options.NarrowOptions;
 import stridetally.measures.Measure;
 import stridetally.model.SeriesKey;
+import stridetally.report.BulkSeries;
 import stridetally.report.BulkSessionRows;
+import stridetally.report.BulkTrendRows;
 import stridetally.report.MeasurementError;
 import stridetally.report.SessionTableRows;
 import stridetally.report.TrendRows;
@@ -20,9 +22,7 @@ import stridetally.scoring.WalkGap;
 import stridetally.scoring.WalkedSessions;
 import stridetally.table.ByteRows;
 import stridetally.table.CsvTable;
-import stridetally.trend.SeriesMaker;
-import stridetally.trend.SeriesWindow;
-import stridetally.trend.TrendLine;
+import stridetally.trend.SeriesColumns;
 
 /**
  * The CSV tables of long logs: the same bytes as those of a small one, made by several threads, range of students by range
@@ -46,17 +46,15 @@ final class BulkOutput {
     }
 
     /** The table of {@code trend}. */
-    static void trends(LogPasses passes, NarrowOptions narrow, SeriesWindow window, OutputStream out)
-            throws IOException {
+    static void trends(LogPasses passes, NarrowOptions narrow, OutputStream out) throws IOException {
         headings(TrendRows.HEADINGS, out);
         do {
-            trends(passes.current(), narrow, window, out);
+            trends(passes.current(), narrow, out);
         } while (passes.advance());
     }
 
     /** Both tables from one walk over the sessions. */
-    static void both(
-            LogPasses passes, NarrowOptions narrow, SeriesWindow window, OutputStream trends, OutputStream sessions)
+    static void both(LogPasses passes, NarrowOptions narrow, OutputStream trends, OutputStream sessions)
             throws IOException {
         headings(SessionTableRows.HEADINGS, sessions);
         headings(TrendRows.HEADINGS, trends);
@@ -64,7 +62,7 @@ final class BulkOutput {
             LogRead log = passes.current();
             SeriesInOrder rows = new SeriesInOrder(() -> {
                 Lines lines = new Lines(log, narrow);
-                return (series, outs) -> lines.both(series, window, outs[0], outs[1]);
+                return (series, outs) -> lines.both(series, outs[0], outs[1]);
             });
             rows.write(BareSeries.inOrder(log, narrow), trends, sessions);
         } while (passes.advance());
@@ -79,11 +77,10 @@ final class BulkOutput {
         rows.write(BareSeries.inOrder(log, narrow), out);
     }
 
-    private static void trends(LogRead log, NarrowOptions narrow, SeriesWindow window, OutputStream out)
-            throws IOException {
+    private static void trends(LogRead log, NarrowOptions narrow, OutputStream out) throws IOException {
         SeriesInOrder rows = new SeriesInOrder(() -> {
             Lines lines = new Lines(log, narrow);
-            return (series, outs) -> lines.trend(series, window, outs[0]);
+            return (series, outs) -> lines.trend(series, outs[0]);
         });
         rows.write(BareSeries.inOrder(log, narrow), out);
     }
@@ -110,50 +107,46 @@ final class BulkOutput {
         private final LogRuns runs;
         private final NarrowOptions narrow;
         private final SeriesWalk walk;
+        private final BulkSeries starts;
         private final BulkSessionRows sessionRows;
-        private final TrendRows trendRows;
-        private final StringBuilder text = new StringBuilder();
-        private final CsvTable trendTable = new CsvTable(text, TrendRows.HEADINGS);
+        private final BulkTrendRows trendRows;
+        private final SeriesColumns points = new SeriesColumns();
 
         Lines(LogRead log, NarrowOptions narrow) {
             this.log = log;
             this.runs = (LogRuns) log.sessions();
             this.narrow = narrow;
             this.walk = runs.walk();
-            this.sessionRows = new BulkSessionRows(
-                    new SessionTableRows(log.settings().id(), log.settings().help()));
-            this.trendRows = new TrendRows(log.settings().id(), MeasurementError.NOT_COMPUTED);
+            String source = log.settings().id();
+            SessionTableRows rows = new SessionTableRows(source, log.settings().help());
+            this.starts = new BulkSeries(rows);
+            this.sessionRows = new BulkSessionRows(rows);
+            this.trendRows = new BulkTrendRows(new TrendRows(source, MeasurementError.NOT_COMPUTED));
         }
 
         void sessions(int[] series, ByteRows out) {
-            BulkSessionRows.OfSeries rows = sessionRows.of(key(series), measure(series));
+            BulkSeries.Start start = starts.of(key(series), measure(series));
             for (WalkedSessions session = walked(series); session.next(); ) {
-                rows.write(session, out);
+                sessionRows.write(start, session, out);
             }
         }
 
-        void trend(int[] series, SeriesWindow window, ByteRows out) {
-            SeriesMaker points = new SeriesMaker(window);
+        void trend(int[] series, ByteRows out) {
+            points.clear();
             for (WalkedSessions session = walked(series); session.next(); ) {
                 points.add(session);
             }
-            trend(series, points, out);
+            trendRows.write(starts.of(key(series), measure(series)), points, points.lines(), out);
         }
 
-        void both(int[] series, SeriesWindow window, ByteRows trends, ByteRows sessions) {
-            BulkSessionRows.OfSeries rows = sessionRows.of(key(series), measure(series));
-            SeriesMaker points = new SeriesMaker(window);
+        void both(int[] series, ByteRows trends, ByteRows sessions) {
+            BulkSeries.Start start = starts.of(key(series), measure(series));
+            points.clear();
             for (WalkedSessions session = walked(series); session.next(); ) {
-                rows.write(session, sessions);
+                sessionRows.write(start, session, sessions);
                 points.add(session);
             }
-            trend(series, points, trends);
-        }
-
-        private void trend(int[] series, SeriesMaker points, ByteRows out) {
-            text.setLength(0);
-            trendTable.row(trendRows.unrounded(key(series), measure(series), TrendLine.bare(points.series())));
-            out.put(text);
+            trendRows.write(start, points, points.lines(), trends);
         }
 
         private WalkedSessions walked(int[] series) {

@@ -60,14 +60,14 @@ public final class TrendOutput {
     /** A row a series of bare logs; as CSV whatever number of ranges they are read in. */
     public static Content logs(LogPasses passes, NarrowOptions narrow, SeriesWindow window, Format format) {
         return format == Format.CSV && BulkOutput.serves(passes)
-                ? out -> BulkOutput.trends(passes, narrow, window, out)
+                ? out -> BulkOutput.trends(passes, narrow, out)
                 : log(passes.current(), narrow, window, format);
     }
 
     /** The same as CSV from one reading with the sessions, which go to a stream of their own. */
     public static Content beside(LogPasses passes, NarrowOptions narrow, SeriesWindow window, OutputStream sessions) {
         return BulkOutput.serves(passes)
-                ? out -> BulkOutput.both(passes, narrow, window, out, sessions)
+                ? out -> BulkOutput.both(passes, narrow, out, sessions)
                 : out -> {
                     SessionOutput.log(passes.current(), narrow, Format.CSV).writeTo(sessions);
                     log(passes.current(), narrow, window, Format.CSV).writeTo(out);
