@@ -57,8 +57,10 @@ final class LongLogTest {
         for (int student = 0; student < 8; student++) {
             for (int day = 0; day < 40; day++) {
                 for (int number = 1; number <= 5; number++) {
-                    rows.add("S" + student + "," + LocalDate.of(2025, 1, 6).plusDays(day * 7L) + ",,line-steps,,"
-                            + number + "," + random.nextInt(12) + ",steps,independent,school,,,");
+                    // The last one comes once in a season, over years.
+                    LocalDate on = LocalDate.of(2025, 1, 6).plusDays(student == 7 ? day * -90L : day * 7L);
+                    rows.add("S" + student + "," + on + ",,line-steps,," + number + "," + random.nextInt(12)
+                            + ",steps,independent,school,,,");
                 }
             }
         }
@@ -151,7 +153,7 @@ final class LongLogTest {
                     one("", "", "", "s", "min"),
                     one("independent", "supervision", "contact guard", "minimal", "", "CGA"),
                     one("school", "school", "home", ""),
-                    one("", "fine", "\"a, \"\"b\"\"\"", "\"two\nlines\"", "\"open", "caf\u00e9"),
+                    one("", "fine", "\"a, \"\"b\"\"\"", "\"two\nlines\"", "\"open", "caf\u00e9", "5 \u20ac"),
                     one("", "probe", "probe", "practice"),
                     one("", "", "verbal", "none")));
         }

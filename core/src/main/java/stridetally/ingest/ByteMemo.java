@@ -19,15 +19,17 @@ final class ByteMemo {
         MANY
     }
 
+    /** Before each text: its hash and number, and how long it is. All of one lie side by side, so memory is waited for once. */
+    private static final int HEAD = 2 * Long.BYTES;
+
+    private static final long LOW = 0xffff_ffffL;
+
     private final Spread spread;
-    private byte[] texts = new byte[1 << 10];
+    private byte[] entries = new byte[1 << 10];
     private int used;
     private int size;
-    private int[] from = new int[16];
-    private int[] hashes = new int[16];
-    private int[] numbers = new int[16];
 
-    /** Entry plus one, 0 = free; at least twice as many slots as entries. */
+    /** Where an entry lies plus one, 0 = free; at least twice as many slots as entries. */
     private int[] slots = new int[64];
 
     ByteMemo(Spread spread) {
@@ -36,53 +38,47 @@ final class ByteMemo {
 
     /** The number of a text, or {@link #UNKNOWN}. */
     int find(byte[] bytes, int start, int end) {
+        byte[] all = entries;
+        int[] places = slots;
         int hash = hash(bytes, start, end);
-        int mask = slots.length - 1;
-        int slot = hash & mask;
-        while (slots[slot] != 0) {
-            int entry = slots[slot] - 1;
-            if (hashes[entry] == hash && is(entry, bytes, start, end)) {
-                return numbers[entry];
+        int mask = places.length - 1;
+        for (int slot = hash & mask; places[slot] != 0; slot = (slot + 1) & mask) {
+            int entry = places[slot] - 1;
+            long head = ByteLongs.at(all, entry);
+            if ((int) head == hash && is(all, entry, bytes, start, end - start)) {
+                return (int) (head >>> Integer.SIZE);
             }
-            slot = (slot + 1) & mask;
         }
         return UNKNOWN;
     }
 
+    private static boolean is(byte[] all, int entry, byte[] bytes, int start, int length) {
+        return ByteLongs.at(all, entry + Long.BYTES) == length
+                && ByteLongs.same(all, entry + HEAD, bytes, start, length);
+    }
+
     /** Remembers a text that {@link #find} does not know. */
     void put(byte[] bytes, int start, int end, int number) {
-        if (size == from.length) {
-            from = Arrays.copyOf(from, size * 2);
-            hashes = Arrays.copyOf(hashes, size * 2);
-            numbers = Arrays.copyOf(numbers, size * 2);
-        }
+        int length = end - start;
         if (size * 2 >= slots.length) {
             rehash();
         }
-        if (used + end - start > texts.length) {
-            texts = Arrays.copyOf(texts, Math.max(Math.multiplyExact(texts.length, 2), used + end - start));
+        int needed = Math.addExact(used, HEAD + length);
+        if (needed > entries.length) {
+            entries = Arrays.copyOf(entries, Math.max(Math.multiplyExact(entries.length, 2), needed));
         }
-        System.arraycopy(bytes, start, texts, used, end - start);
-        from[size] = used;
-        hashes[size] = hash(bytes, start, end);
-        numbers[size] = number;
-        used += end - start;
+        int hash = hash(bytes, start, end);
+        ByteLongs.put(entries, used, (hash & LOW) | ((long) number << Integer.SIZE));
+        ByteLongs.put(entries, used + Long.BYTES, length);
+        System.arraycopy(bytes, start, entries, used + HEAD, length);
+        place(hash, used);
+        used = needed;
         size++;
-        place(size - 1);
     }
 
-    private boolean is(int entry, byte[] bytes, int start, int end) {
-        int length = end - start;
-        return to(entry) - from[entry] == length && ByteLongs.same(texts, from[entry], bytes, start, length);
-    }
-
-    private int to(int entry) {
-        return entry + 1 < size ? from[entry + 1] : used;
-    }
-
-    private void place(int entry) {
+    private void place(int hash, int entry) {
         int mask = slots.length - 1;
-        int slot = hashes[entry] & mask;
+        int slot = hash & mask;
         while (slots[slot] != 0) {
             slot = (slot + 1) & mask;
         }
@@ -91,8 +87,8 @@ final class ByteMemo {
 
     private void rehash() {
         slots = new int[Math.multiplyExact(slots.length, 2)];
-        for (int entry = 0; entry < size; entry++) {
-            place(entry);
+        for (int entry = 0; entry < used; entry += HEAD + (int) ByteLongs.at(entries, entry + Long.BYTES)) {
+            place((int) ByteLongs.at(entries, entry), entry);
         }
     }
 

@@ -204,7 +204,8 @@ final class ByteRecords implements AutoCloseable {
         byte[] bytes = buffer;
         byte sign = delimiter;
         int place = repeated();
-        int cell = same;
+        int cell = scan.plainCells(place, same, starts, ends);
+        place = scan.uncut();
         scan.begin();
         endIsSure = false;
         while (true) {

@@ -27,7 +27,16 @@ final class CellScan {
     /** The number of each byte, the last one lowest. */
     private static final long PLACES = 0x0001020304050607L;
 
+    /** All bits of a byte but the highest, which tells letters beyond ASCII. */
+    private static final long ASCII = ~HIGHEST_BITS;
+
+    /** Added to a byte of ASCII it sets the highest bit unless the byte is below a blank. */
+    private static final long FROM_BLANK = EACH * (0x80 - ' ');
+
     private final long delimiters;
+
+    /** Where the cell begins that {@link #plainCells} has not cut. */
+    private int uncut;
 
     private boolean odd;
     private boolean doubled;
@@ -60,6 +69,47 @@ final class CellScan {
     /** Line breaks within quoted cells of the record. */
     int lineBreaks() {
         return lineBreaks;
+    }
+
+    /**
+     * Cuts cells that are ended by a delimiter, up to the first of another kind: one with a quote mark, a line end, a sign that
+     * is no text, or a letter beyond ASCII. That one begins at {@link #uncut}. Several cells may lie within eight bytes.
+     *
+     * @param cell the number of the first one
+     * @param starts gets where each begins
+     * @param ends gets where each ends
+     * @return the number of the one that is not cut, at most as many as {@code starts} holds
+     */
+    int plainCells(int from, int cell, int[] starts, int[] ends) {
+        byte[] bytes = buffer;
+        long sign = delimiters;
+        int last = bytes.length - Long.BYTES;
+        int start = from;
+        int next = cell;
+        long other = 0;
+        for (int place = from; place <= last && other == 0; place += Long.BYTES) {
+            long eight = ByteLongs.at(bytes, place);
+            long low = eight & ASCII;
+            // Each of these sums stays within its byte.
+            other = (eight | ~(low + FROM_BLANK) | ~((low ^ MARKS) + ASCII)) & HIGHEST_BITS;
+            long found = ~((low ^ sign) + ASCII) & HIGHEST_BITS & ((other & -other) - 1);
+            while (found != 0 && next < starts.length) {
+                long one = found & -found;
+                int end = place + (int) (((one >>> 7) * PLACES) >>> 56);
+                starts[next] = start;
+                ends[next] = end;
+                next++;
+                start = end + 1;
+                found ^= one;
+            }
+        }
+        uncut = start;
+        return next;
+    }
+
+    /** See {@link #plainCells}. */
+    int uncut() {
+        return uncut;
     }
 
     /** To the delimiter or line end behind a cell without quotes. */

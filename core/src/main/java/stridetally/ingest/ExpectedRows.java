@@ -21,8 +21,8 @@ final class ExpectedRows {
     /** It does when one was recognized for so many that were not. */
     private static final int WORTH = 8;
 
-    /** So many rows of a log without order, a shuffled one, are not learned before it is tried again. */
-    private static final int REST = 1 << 19;
+    /** So many rows of a log without order, a shuffled one, are not learned before it is tried again. Ours. */
+    private static final int REST = 1 << 21;
 
     private final int columns;
     private final int date;

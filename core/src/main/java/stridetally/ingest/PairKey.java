@@ -59,7 +59,8 @@ final class PairKey {
      * @param same first cells that are those of that row
      */
     boolean isLast(ByteRecords records, int same) {
-        if (!known) {
+        // The student's first: in a log without order it is another one.
+        if (!known || (student >= same && !isLastCell(records, 0))) {
             return false;
         }
         // The columns are in order but for the student's, which comes first.
@@ -68,7 +69,7 @@ final class PairKey {
                 return false;
             }
         }
-        return student < same || isLastCell(records, 0);
+        return true;
     }
 
     private boolean isLastCell(ByteRecords records, int which) {

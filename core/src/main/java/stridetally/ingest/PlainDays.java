@@ -3,6 +3,7 @@ package stridetally.ingest;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Optional;
+import stridetally.table.ByteLongs;
 
 /** Days written as {@code 2026-10-05} from bytes; each is read once by {@link DayText} and then remembered. */
 final class PlainDays {
@@ -10,6 +11,7 @@ final class PlainDays {
     static final int ODD = Integer.MIN_VALUE;
 
     private static final int LENGTH = 10;
+    private static final int RECENT_BITS = 8;
     private static final int UNREAD = Integer.MAX_VALUE;
 
     /** By year, month and day as written; years of four digits, months and days of two are 4 million places at most. */
@@ -17,9 +19,30 @@ final class PlainDays {
 
     private int first;
 
+    /** Days of this century seen last, by the eight bytes behind it; a log has few. */
+    private final long[] recent = new long[1 << RECENT_BITS];
+
+    private final int[] recentDays = new int[1 << RECENT_BITS];
+
     /** The day in days since 1970-01-01, or {@link #ODD}. */
     int day(byte[] bytes, int start, int end) {
-        if (end - start != LENGTH || bytes[start + 4] != '-' || bytes[start + 7] != '-') {
+        if (end - start != LENGTH) {
+            return ODD;
+        }
+        if (bytes[start] != '2' || bytes[start + 1] != '0') {
+            return anyDay(bytes, start);
+        }
+        long behind = ByteLongs.at(bytes, start + 2);
+        int place = (int) ((behind * 0x9E3779B97F4A7C15L) >>> (Long.SIZE - RECENT_BITS));
+        if (recent[place] != behind) {
+            recentDays[place] = anyDay(bytes, start);
+            recent[place] = behind;
+        }
+        return recentDays[place];
+    }
+
+    private int anyDay(byte[] bytes, int start) {
+        if (bytes[start + 4] != '-' || bytes[start + 7] != '-') {
             return ODD;
         }
         int year = number(bytes, start, start + 4);

@@ -9,6 +9,9 @@ import java.util.Optional;
  * in arrays that are used again. Hot loop: no objects a session. Not for several threads.
  */
 public final class SeriesWalk {
+    /** Up to so many days a run are counted. Ours. */
+    private static final int DAYS_A_RUN = 8;
+
     private final LogRuns log;
     private final RunCursor cursor;
     private final Optional<RunCursor> lone;
@@ -80,9 +83,10 @@ public final class SeriesWalk {
         first = next;
         gathered = false;
         int run = order[next++];
-        go(run);
         if (continues(run)) {
             gather();
+        } else {
+            go(run);
         }
         return true;
     }
@@ -195,13 +199,38 @@ public final class SeriesWalk {
             sortByLabel();
             return;
         }
-        long[] keys = new long[runs];
-        for (int run = 0; run < runs; run++) {
-            keys[run] = (long) day[run] << Integer.SIZE | run;
+        sortByDay();
+    }
+
+    /** Those of a day as they came: counted where the days lie as near to each other as those of a log, else sorted. */
+    private void sortByDay() {
+        int first = day[0];
+        int last = day[0];
+        for (int run = 1; run < runs; run++) {
+            first = Math.min(first, day[run]);
+            last = Math.max(last, day[run]);
         }
-        Arrays.sort(keys);
+        long days = last - (long) first + 1;
+        if (days > (long) DAYS_A_RUN * runs) {
+            long[] keys = new long[runs];
+            for (int run = 0; run < runs; run++) {
+                keys[run] = (long) day[run] << Integer.SIZE | run;
+            }
+            Arrays.sort(keys);
+            for (int run = 0; run < runs; run++) {
+                order[run] = (int) keys[run];
+            }
+            return;
+        }
+        int[] place = new int[(int) days + 1];
         for (int run = 0; run < runs; run++) {
-            order[run] = (int) keys[run];
+            place[day[run] - first + 1]++;
+        }
+        for (int one = 1; one <= days; one++) {
+            place[one] += place[one - 1];
+        }
+        for (int run = 0; run < runs; run++) {
+            order[place[day[run] - first]++] = run;
         }
     }
 

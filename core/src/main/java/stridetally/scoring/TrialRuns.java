@@ -1,8 +1,6 @@
 package stridetally.scoring;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import stridetally.ingest.ReadingKind;
 import stridetally.ingest.TrialSink;
 import stridetally.table.ByteLongs;
@@ -41,7 +39,20 @@ public final class TrialRuns implements TrialSink {
     static final int RANK_BITS = 4;
     private static final int HIGHEST_RANK = (1 << RANK_BITS) - 2;
 
-    private final List<byte[]> pages;
+    /** Pages of several that follow each other. An array, since a list is looked through for each run. */
+    private static final class Pages {
+        byte[][] all = new byte[16][];
+        int count;
+
+        void add(byte[] page) {
+            if (count == all.length) {
+                all = Arrays.copyOf(all, count * 2);
+            }
+            all[count++] = page;
+        }
+    }
+
+    private final Pages pages;
     private final PackedBytes free;
     private byte[] page;
     private int[] lastRun = new int[1 << 10];
@@ -53,7 +64,7 @@ public final class TrialRuns implements TrialSink {
 
     /** Without tries. */
     public TrialRuns() {
-        this.pages = new ArrayList<>();
+        this.pages = new Pages();
         this.free = new PackedBytes();
         this.page = new byte[0];
         free.go(page, PAGE);
@@ -92,16 +103,16 @@ public final class TrialRuns implements TrialSink {
 
     private void begin(int series, int day, int label) {
         if (free.at() + LONGEST_HEAD + LONGEST_TRY > PAGE) {
-            Math.multiplyExact(pages.size() + 1, PAGE);
+            Math.multiplyExact(pages.count + 1, PAGE);
             page = new byte[PAGE];
             pages.add(page);
             // Address 0 stands for no run.
-            free.go(page, pages.size() == 1 ? 1 : 0);
+            free.go(page, pages.count == 1 ? 1 : 0);
         }
         if (series >= lastRun.length) {
             lastRun = Arrays.copyOf(lastRun, Math.max(series + 1, lastRun.length + lastRun.length / 2));
         }
-        int address = ((pages.size() - 1) << PAGE_BITS) + free.at();
+        int address = ((pages.count - 1) << PAGE_BITS) + free.at();
         free.putInt(lastRun[series]);
         lastRun[series] = address;
         free.putInt(day << 1 | (label == 0 ? 0 : LABELLED));
@@ -152,7 +163,7 @@ public final class TrialRuns implements TrialSink {
     }
 
     byte[] page(int address) {
-        return pages.get(address >>> PAGE_BITS);
+        return pages.all[address >>> PAGE_BITS];
     }
 
     /** The run before one of its series. */
@@ -183,7 +194,7 @@ public final class TrialRuns implements TrialSink {
 
     /** Bytes in which the tries are held, and those before them on the same pages; of pages that were begun, only what is used. */
     public long bytes() {
-        return Math.max(0L, pages.size() - 1L) * PAGE + (pages.isEmpty() ? 0 : free.at()) + seriesBytes();
+        return Math.max(0L, pages.count - 1L) * PAGE + (pages.count == 0 ? 0 : free.at()) + seriesBytes();
     }
 
     /** Bytes that say where the runs of each series end. */
@@ -193,6 +204,6 @@ public final class TrialRuns implements TrialSink {
 
     /** Whether more can be addressed. */
     public boolean addressable() {
-        return (long) pages.size() * PAGE < MOST_BYTES;
+        return (long) pages.count * PAGE < MOST_BYTES;
     }
 }
