@@ -39,7 +39,7 @@ public final class TrialRuns implements TrialSink {
     static final int RANK_BITS = 4;
     private static final int HIGHEST_RANK = (1 << RANK_BITS) - 2;
 
-    /** Pages of several that follow each other. An array, since a list is looked through for each run. */
+    /** Pages of several that follow each other. An array, since a list would be asked for each run. */
     private static final class Pages {
         byte[][] all = new byte[16][];
         int count;

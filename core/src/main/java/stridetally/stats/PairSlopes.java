@@ -13,6 +13,9 @@ interface PairSlopes {
     /** Bits of the place of a point in a pair. */
     int PLACE_BITS = 16;
 
+    /** Roundings in two values of y - m x, in their difference and in a slope, with room to spare. */
+    double ROUNDINGS = 32 * 0x1p-53;
+
     /** The slopes at some ranks, from 0. */
     double[] at(long... ranks);
 
@@ -37,6 +40,18 @@ interface PairSlopes {
             }
         }
         return new Held(points.y().slopes(pairs, count, x));
+    }
+
+    /**
+     * How far from a trial slope m a pair may be counted on its wrong side where the points are looked at as y - m x.
+     *
+     * @param m its size
+     * @param largest the largest size of a y
+     * @param span the largest x, counted from the least one
+     * @param closest the least distance of two different x
+     */
+    static double margin(double m, double largest, double span, double closest) {
+        return ROUNDINGS * ((largest + m * span) / closest + m);
     }
 
     /** Two points as one number. */

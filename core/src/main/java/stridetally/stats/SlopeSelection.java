@@ -19,9 +19,6 @@ final class SlopeSelection implements PairSlopes {
     private static final int MOST_STEPS = 100;
     private static final int LISTED_PER_POINT = 16;
 
-    /** Roundings in two values of y - m x, in their difference and in a slope, with room to spare. */
-    private static final double ROUNDINGS = 32 * 0x1p-53;
-
     private final double[] x;
     private final OrderedValues y;
     private final long size;
@@ -113,7 +110,7 @@ final class SlopeSelection implements PairSlopes {
 
     /** How far from m a pair may be counted wrongly. */
     private double margin(double m) {
-        return ROUNDINGS * ((largest + m * fromFirst[fromFirst.length - 1]) / closest + m);
+        return PairSlopes.margin(m, largest, fromFirst[fromFirst.length - 1], closest);
     }
 
     private static double furthest(double low, double high) {

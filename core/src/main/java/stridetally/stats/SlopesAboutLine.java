@@ -26,9 +26,6 @@ final class SlopesAboutLine implements PairSlopes {
     /** The widest range that is tried. */
     private static final double FURTHEST = 3 * BEYOND;
 
-    /** Roundings in two values of y - m x, in their difference and in a slope, with room to spare. */
-    private static final double ROUNDINGS = 32 * 0x1p-53;
-
     private final RankedPoints points;
     private final double[] values;
 
@@ -124,7 +121,7 @@ final class SlopesAboutLine implements PairSlopes {
 
     /** How far from m a pair may be counted wrongly. */
     private double margin(double m) {
-        return ROUNDINGS * ((largest + m * fromFirst[fromFirst.length - 1]) / closest + m);
+        return PairSlopes.margin(m, largest, fromFirst[fromFirst.length - 1], closest);
     }
 
     /** The slopes at the ranks if they lie between the ends, else none. Hot loops. */
